@@ -1,0 +1,1 @@
+"""Evensum: a year of pre-algebra over a chat channel."""
