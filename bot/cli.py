@@ -1,5 +1,0 @@
-"""The command `evensum`."""
-
-
-def main() -> None:
-    raise SystemExit(0)
