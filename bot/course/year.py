@@ -1,0 +1,120 @@
+"""The whole course: everything that is written, in the order of the year, and how to look things up in it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from functools import cached_property
+from typing import TypeVar
+
+from bot.course.lesson import (
+    HandsOn,
+    Lesson,
+    MisstepNote,
+    Strategy,
+    SyllabusLesson,
+    SyllabusTemplate,
+    Template,
+    TestBlueprint,
+    Unit,
+)
+from bot.vocabulary import LessonId, SkillId
+
+T = TypeVar("T")
+
+
+class NoSuchThing(LookupError):
+    """A lesson, template or test that the course doesn't have (any more)."""
+
+
+@dataclass(frozen=True)
+class Course:
+    """All that is written, in the order of the year. Made by `load_course`."""
+
+    title: str
+    units: tuple[Unit, ...]
+    lessons: tuple[Lesson, ...]
+    """The written lessons, in the order of the year."""
+    before: tuple[Lesson, ...] = ()
+    """Lessons of "before we start": what an eleven-year-old brings. Reviewed from the first day on."""
+    tests: tuple[TestBlueprint, ...] = ()
+    hands_on: tuple[HandsOn, ...] = ()
+    mental_math: tuple[Strategy, ...] = ()
+    puzzles: tuple[Strategy, ...] = ()
+    warm_ups: tuple[Lesson, ...] = ()
+    """The files of the mental-math strings and puzzles, for their templates."""
+    missteps: Mapping[str, MisstepNote] = field(default_factory=dict)
+    planned: Mapping[SkillId, LessonId] = field(default_factory=dict)
+    """Skills of lessons that are placed in the year but not written yet."""
+    former_names: Mapping[str, str] = field(default_factory=dict)
+    """Old ids of lessons, templates and skills, and the ids they have now."""
+
+    @cached_property
+    def _lessons(self) -> Mapping[str, Lesson]:
+        return {lesson.id: lesson for lesson in (*self.before, *self.lessons, *self.warm_ups)}
+
+    @cached_property
+    def _templates(self) -> Mapping[str, Template]:
+        holders = (*self.before, *self.lessons, *self.warm_ups, *self.hands_on)
+        return {template.id: template for holder in holders for template in holder.templates}
+
+    @cached_property
+    def _by_n(self) -> Mapping[int, Lesson]:
+        return {lesson.n: lesson for lesson in self.lessons}
+
+    @cached_property
+    def _teachers(self) -> Mapping[SkillId, LessonId]:
+        return {skill: lesson.id for lesson in (*self.before, *self.lessons) for skill in lesson.skills}
+
+    def _find(self, table: Mapping[str, T], name: str) -> T:
+        found = table.get(name) or table.get(self.former_names.get(name, ""))
+        if found is None:
+            raise NoSuchThing(f"The course has no '{name}'.")
+        return found
+
+    def lesson(self, lesson: str) -> Lesson:
+        """Find a lesson by its id (a former id will do). Raises NoSuchThing."""
+        return self._find(self._lessons, lesson)
+
+    def lesson_number(self, n: int) -> Lesson | None:
+        """Find a lesson by its place in the year; None if it isn't written."""
+        return self._by_n.get(n)
+
+    def template(self, template: str) -> Template:
+        """Find a template by its id (a former id will do). Raises NoSuchThing."""
+        return self._find(self._templates, template)
+
+    def test(self, test: str) -> TestBlueprint:
+        """Find a test by its id. Raises NoSuchThing."""
+        return self._find({one.id: one for one in self.tests}, test)
+
+    def hands_on_lesson(self, task: str) -> HandsOn:
+        """Find a hands-on lesson by its id. Raises NoSuchThing."""
+        return self._find({one.id: one for one in self.hands_on}, task)
+
+    def teaches(self, skill: SkillId) -> LessonId | None:
+        """Say which lesson teaches a skill; None if no written lesson does."""
+        return self._teachers.get(skill)
+
+    def syllabus(self, lessons: tuple[Lesson, ...] | None = None) -> tuple[SyllabusLesson, ...]:
+        """Tell a planner the year: the written lessons in order. Pass `course.before` for unit 0."""
+        chosen = self.lessons if lessons is None else lessons
+        return tuple(self._syllabus_lesson(lesson) for lesson in chosen)
+
+    def _syllabus_lesson(self, lesson: Lesson) -> SyllabusLesson:
+        sources = dict.fromkeys(self.teaches(skill) for skill in lesson.needs)
+        return SyllabusLesson(
+            n=lesson.n,
+            id=lesson.id,
+            title=lesson.title,
+            unit=lesson.unit,
+            skills=lesson.skills,
+            needs=lesson.needs,
+            prerequisites=tuple(source for source in sources if source is not None),
+            core=lesson.core,
+            sittings=lesson.sittings,
+            calculator=lesson.calculator,
+            templates=tuple(
+                SyllabusTemplate(t.id, t.skills, t.level, t.sitting, t.by_button) for t in lesson.templates
+            ),
+        )
