@@ -1,0 +1,1 @@
+"""Chat: updates in, messages out. The only place that knows the chat service's library."""

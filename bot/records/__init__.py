@@ -1,0 +1,1 @@
+"""The only SQL. Functions take a session and give frozen data; rows never leave."""

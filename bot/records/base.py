@@ -1,0 +1,163 @@
+"""What all records share: the table base, times in UTC, the engine, and one way to open a transaction."""
+
+from __future__ import annotations
+
+import enum
+import importlib
+import pkgutil
+from collections.abc import Generator
+from contextlib import contextmanager
+from datetime import UTC, date, datetime
+from typing import Any, Generic, TypeVar
+
+import msgspec
+from sqlalchemy import (
+    BigInteger,
+    Connection,
+    Date,
+    DateTime,
+    Enum,
+    Integer,
+    LargeBinary,
+    MetaData,
+    String,
+    Text,
+    event,
+)
+from sqlalchemy import create_engine as create_sqlalchemy_engine
+from sqlalchemy.engine import Dialect, Engine, make_url
+from sqlalchemy.orm import DeclarativeBase, Session
+from sqlalchemy.types import TypeDecorator, TypeEngine
+
+from bot import vocabulary as words
+
+T = TypeVar("T")
+
+
+class UtcDateTime(TypeDecorator[datetime]):
+    """An aware time, kept in UTC; a naive one is refused, since nobody can say what it means."""
+
+    impl = DateTime(timezone=True)
+    cache_ok = True
+
+    def process_bind_param(self, value: datetime | None, dialect: Dialect) -> datetime | None:
+        """Store in UTC."""
+        if value is None:
+            return None
+        if value.tzinfo is None:
+            raise ValueError("a time without a zone can't be stored")
+        utc = value.astimezone(UTC)
+        return utc.replace(tzinfo=None) if dialect.name == "sqlite" else utc
+
+    def process_result_value(self, value: datetime | None, dialect: Dialect) -> datetime | None:
+        """Give back aware, in UTC."""
+        if value is None:
+            return None
+        return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
+
+
+class Packed(TypeDecorator[T], Generic[T]):
+    """A frozen dataclass or msgspec Struct as JSON text: `mapped_column(Packed(Item))`.
+
+    A field that is added later needs a default, so that rows of earlier releases can be read.
+    """
+
+    impl = Text
+    cache_ok = True
+
+    def __init__(self, kind: type[T]) -> None:
+        super().__init__()
+        self.kind = kind
+
+    def process_bind_param(self, value: T | None, dialect: Dialect) -> str | None:
+        """Pack."""
+        return None if value is None else msgspec.json.encode(value).decode()
+
+    def process_result_value(self, value: str | None, dialect: Dialect) -> T | None:
+        """Unpack; raises msgspec.ValidationError when the row is of another shape."""
+        return None if value is None else msgspec.json.decode(value, type=self.kind)
+
+
+# SQLite numbers rows by itself only where the key is exactly INTEGER; chats need 52 bits on PostgreSQL.
+BigKey = BigInteger().with_variant(Integer, "sqlite")
+
+_IDS = (
+    words.PersonId,
+    words.StudentId,
+    words.HouseholdId,
+    words.DayId,
+    words.ItemId,
+    words.AttemptId,
+    words.ChatId,
+)
+_NAMES = (words.LessonId, words.SkillId, words.TemplateId)
+
+
+def _words_of(kind: type[enum.Enum]) -> list[str]:
+    return [str(member.value) for member in kind]
+
+
+_TYPES: dict[Any, TypeEngine[Any]] = {
+    datetime: UtcDateTime(),
+    date: Date(),
+    bytes: LargeBinary(),
+    **dict.fromkeys(_IDS, BigKey),
+    **{kind: String(120) for kind in _NAMES},
+    # The words themselves are stored, without a database type of their own: adding a word needs no migration.
+    enum.StrEnum: Enum(enum.StrEnum, native_enum=False, length=20, values_callable=_words_of),
+}
+
+
+class Base(DeclarativeBase):
+    """Base of all tables. Rows never leave `bot.records`: functions give frozen data."""
+
+    type_annotation_map = _TYPES
+    metadata = MetaData(
+        naming_convention={
+            "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+            "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+            "ck": "ck_%(table_name)s_%(constraint_name)s",
+            "fk": "fk_%(table_name)s_%(column_0_N_name)s",
+            "pk": "pk_%(table_name)s",
+        }
+    )
+
+
+def all_tables() -> MetaData:
+    """Return the metadata with every table in it, whichever modules were imported before."""
+    package = importlib.import_module("bot.records")
+    for module in pkgutil.iter_modules(package.__path__):
+        importlib.import_module(f"bot.records.{module.name}")
+    return Base.metadata
+
+
+def create_engine(url: str) -> Engine:
+    """Return an engine for `sqlite:///file` or `postgresql://…` (driver: psycopg 3)."""
+    parsed = make_url(url)
+    if parsed.get_backend_name() == "postgresql":
+        return create_sqlalchemy_engine(
+            parsed.set(drivername="postgresql+psycopg"), pool_pre_ping=True, pool_size=10, max_overflow=10
+        )
+    engine = create_sqlalchemy_engine(parsed, connect_args={"timeout": 30})
+    event.listen(engine, "connect", _prepare_sqlite)
+    event.listen(engine, "begin", _begin_with_write_lock)
+    return engine
+
+
+def _prepare_sqlite(connection: Any, _record: object) -> None:
+    connection.isolation_level = None  # the driver opens no transaction of its own; see below
+    for pragma in ("journal_mode=WAL", "synchronous=FULL", "foreign_keys=ON", "temp_store=MEMORY"):
+        connection.execute(f"PRAGMA {pragma}").close()
+
+
+def _begin_with_write_lock(connection: Connection) -> None:
+    # A deferred transaction that reads first and writes later fails with "database is locked"
+    # when another one wrote in between. Taking the write lock at once waits instead.
+    connection.exec_driver_sql("BEGIN IMMEDIATE")
+
+
+@contextmanager
+def transaction(engine: Engine) -> Generator[Session, None, None]:
+    """Open a transaction; it commits at the end of the block, or rolls back if the block raises."""
+    with Session(engine, expire_on_commit=False) as session, session.begin():
+        yield session

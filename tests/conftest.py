@@ -1,0 +1,182 @@
+"""Shared fixtures: an empty database with all tables, on SQLite and on a PostgreSQL that the tests start."""
+
+from __future__ import annotations
+
+import os
+import pwd
+import shutil
+import socket
+import subprocess
+import tempfile
+import time
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import psycopg
+import pytest
+from sqlalchemy.engine import Engine
+from sqlalchemy.orm import Session
+
+from bot.records.base import all_tables, create_engine, transaction
+
+
+def pytest_addoption(parser: pytest.Parser) -> None:
+    parser.addoption(
+        "--sqlite-only", action="store_true", help="leave PostgreSQL out (only while developing)"
+    )
+
+
+def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
+    if "database_kind" in metafunc.fixturenames:
+        only = metafunc.config.getoption("--sqlite-only")
+        metafunc.parametrize(
+            "database_kind", ["sqlite"] if only else ["sqlite", "postgresql"], scope="session"
+        )
+
+
+@dataclass(frozen=True)
+class Server:
+    """A PostgreSQL of the tests' own."""
+
+    port: int
+    folder: Path
+
+    def url(self, database: str) -> str:
+        return f"postgresql://evensum@127.0.0.1:{self.port}/{database}"
+
+    def say(self, sql: str) -> None:
+        with psycopg.connect(self.url("postgres"), autocommit=True) as connection:
+            connection.execute(sql)
+
+
+def _binary(name: str) -> str:
+    places = [shutil.which(name), *sorted(Path("/usr/lib/postgresql").glob(f"*/bin/{name}"), reverse=True)]
+    for place in places:
+        if place:
+            return str(place)
+    raise RuntimeError(
+        "PostgreSQL is not installed. `make test-setup` installs it (Debian package: postgresql)."
+    )
+
+
+def _somebody_else() -> list[str]:
+    """PostgreSQL refuses to run as root: hand it to its own user, or to nobody."""
+    if os.geteuid() != 0:
+        return []
+    names = {entry.pw_name: entry for entry in pwd.getpwall()}
+    user = names.get("postgres") or names["nobody"]
+    return ["setpriv", f"--reuid={user.pw_uid}", f"--regid={user.pw_gid}", "--clear-groups"]
+
+
+def _free_port() -> int:
+    with socket.socket() as s:
+        s.bind(("127.0.0.1", 0))
+        port: int = s.getsockname()[1]
+        return port
+
+
+@pytest.fixture(scope="session")
+def postgresql() -> Iterator[Server]:
+    """Start a PostgreSQL on a free port, without fsync: it lives as long as the tests."""
+    folder = Path(tempfile.mkdtemp(prefix="evensum-postgresql-"))
+    as_user = _somebody_else()
+    if as_user:
+        shutil.chown(folder, int(as_user[1].split("=")[1]), int(as_user[2].split("=")[1]))
+    data, log = folder / "data", folder / "log"
+    initdb = [
+        _binary("initdb"),
+        "--no-sync",
+        "-A",
+        "trust",
+        "-U",
+        "evensum",
+        "-E",
+        "UTF8",
+        "--locale=C",
+        "-D",
+        str(data),
+    ]
+    subprocess.run([*as_user, *initdb], check=True, capture_output=True, cwd="/")
+    server = Server(_free_port(), folder)
+    options = ["fsync=off", "synchronous_commit=off", "full_page_writes=off", "max_connections=200"]
+    options += ["listen_addresses=127.0.0.1", f"port={server.port}", f"unix_socket_directories={folder}"]
+    with (folder / "log").open("wb") if not as_user else tempfile.TemporaryFile() as output:
+        running = subprocess.Popen(
+            [*as_user, _binary("postgres"), "-D", str(data), *(f"-c{option}" for option in options)],
+            stdout=output,
+            stderr=output,
+            cwd="/",
+        )
+    try:
+        _wait_until_it_answers(server, running, log)
+        yield server
+    finally:
+        running.terminate()
+        running.wait(timeout=30)
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+def _wait_until_it_answers(server: Server, running: subprocess.Popen[bytes], log: Path) -> None:
+    for _ in range(300):
+        if running.poll() is not None:
+            break
+        try:
+            server.say("select 1")
+        except psycopg.OperationalError:
+            time.sleep(0.05)
+        else:
+            return
+    raise RuntimeError(f"PostgreSQL did not start: {log.read_text() if log.exists() else 'no log'}")
+
+
+@pytest.fixture(scope="session")
+def empty_database(
+    database_kind: str, request: pytest.FixtureRequest, tmp_path_factory: pytest.TempPathFactory
+) -> str:
+    """Make one empty database with all tables, to be copied for each test; return its file or name."""
+    if database_kind == "sqlite":
+        file = tmp_path_factory.mktemp("empty") / "empty.sqlite"
+        _make_tables(f"sqlite:///{file}")
+        return str(file)
+    server: Server = request.getfixturevalue("postgresql")
+    server.say("create database empty")
+    _make_tables(server.url("empty"))
+    return "empty"
+
+
+def _make_tables(url: str) -> None:
+    engine = create_engine(url)
+    all_tables().create_all(engine)
+    engine.dispose()
+
+
+@pytest.fixture
+def database_url(
+    database_kind: str, empty_database: str, request: pytest.FixtureRequest, tmp_path: Path
+) -> Iterator[str]:
+    """An empty database of this test's own, as a URL that a second process may open too."""
+    if database_kind == "sqlite":
+        shutil.copy(empty_database, tmp_path / "evensum.sqlite")
+        yield f"sqlite:///{tmp_path / 'evensum.sqlite'}"
+        return
+    server: Server = request.getfixturevalue("postgresql")
+    name = f"test_{time.time_ns()}"
+    server.say(f"create database {name} template {empty_database} strategy file_copy")
+    yield server.url(name)
+    server.say(f"drop database {name} with (force)")
+
+
+@pytest.fixture
+def engine(database_url: str) -> Iterator[Engine]:
+    """An engine on an empty database, once on SQLite and once on PostgreSQL."""
+    engine = create_engine(database_url)
+    yield engine
+    engine.dispose()
+
+
+@pytest.fixture
+def session(engine: Engine) -> Iterator[Session]:
+    """One open transaction on an empty database; committed when the test ends well."""
+    with transaction(engine) as s:
+        yield s
