@@ -1,0 +1,87 @@
+"""Photos and work samples: rows here, bytes in files beside the database."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+
+from sqlalchemy import ForeignKey, func, insert, select, update
+from sqlalchemy.orm import Mapped, Session, mapped_column
+
+from bot.records.base import Base, UtcDateTime
+from bot.vocabulary import DayId, StudentId
+
+
+class FileRow(Base):
+    """One photo that a student sent. `path` is set once the bytes were fetched."""
+
+    __tablename__ = "file"
+
+    id: Mapped[int] = mapped_column(primary_key=True)
+    student_id: Mapped[int] = mapped_column(ForeignKey("student.id"), index=True)
+    day_id: Mapped[int | None] = mapped_column(ForeignKey("school_day.id"))
+    date: Mapped[date]
+    file_id: Mapped[str]
+    """The chat service's name of it."""
+    album: Mapped[str] = mapped_column(default="")
+    caption: Mapped[str] = mapped_column(default="")
+    path: Mapped[str | None]
+    sent_at: Mapped[datetime] = mapped_column(UtcDateTime)
+
+
+def add_file(
+    s: Session,
+    student: StudentId,
+    day: DayId | None,
+    on: date,
+    file_id: str,
+    at: datetime,
+    *,
+    album: str = "",
+    caption: str = "",
+) -> int:
+    """Note a photo whose bytes are still to be fetched; return its id."""
+    made = s.execute(
+        insert(FileRow)
+        .values(
+            student_id=student,
+            day_id=day,
+            date=on,
+            file_id=file_id,
+            album=album,
+            caption=caption[:200],
+            sent_at=at,
+        )
+        .returning(FileRow.id)
+    )
+    return int(made.scalar_one())
+
+
+def count_files(s: Session, student: StudentId, on: date) -> int:
+    """Return how many photos of a student are noted for a date."""
+    return s.scalar(select(func.count()).where(FileRow.student_id == student, FileRow.date == on)) or 0
+
+
+def album_seen(s: Session, student: StudentId, album: str) -> bool:
+    """Tell whether a photo of that album came before."""
+    return bool(s.scalar(select(func.count()).where(FileRow.student_id == student, FileRow.album == album)))
+
+
+def unfetched(s: Session, limit: int = 20) -> list[tuple[int, str]]:
+    """Return (id, file_id) of photos whose bytes are not here yet."""
+    rows = s.execute(
+        select(FileRow.id, FileRow.file_id).where(FileRow.path.is_(None)).order_by(FileRow.id).limit(limit)
+    )
+    return [(row[0], row[1]) for row in rows]
+
+
+def fetched(s: Session, file: int, path: str) -> None:
+    """Note where the bytes of a photo are; an empty path: they can't be had."""
+    s.execute(update(FileRow).where(FileRow.id == file).values(path=path))
+
+
+def files_of_day(s: Session, day: DayId) -> list[tuple[int, str, str | None]]:
+    """Return (id, caption, path) of a day's photos in order."""
+    rows = s.execute(
+        select(FileRow.id, FileRow.caption, FileRow.path).where(FileRow.day_id == day).order_by(FileRow.id)
+    )
+    return [(row[0], row[1], row[2]) for row in rows]
