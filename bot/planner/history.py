@@ -44,6 +44,7 @@ class PastDay:
     size: int = 0
     minutes: float | None = None
     finished: bool = True
+    days_away: int = 0
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,7 +80,6 @@ class History:
     unsolved: tuple[TemplateId, ...] = ()
     tests_done: frozenset[int] = frozenset()
     hands_on_done: frozenset[str] = frozenset()
-    gentle_days_left: int = 0
     paces: Paces = Paces()
 
 

@@ -17,7 +17,7 @@ from bot.planner.load import (
 )
 from bot.planner.order import arrange
 from bot.planner.plan import DayKind, DayPlan, Dropped, DropReason, Pick, WarmUp
-from bot.planner.review import Choice, choose
+from bot.planner.review import Choice, choose, choose_sure
 from bot.planner.syllabus import Lesson, Syllabus, Template, TestPlace
 from bot.vocabulary import TemplateId, Why
 
@@ -25,6 +25,8 @@ GUIDED = 4
 """Guided items of a lesson: two walked, two alone."""
 AWAY, LONG_AWAY = 3, 10
 """School days away after which the first day back is review only, and after which the way back is gentle."""
+GENTLE_DAYS = 3
+"""Days that the gentle way back takes."""
 
 
 def plan_day(day: date, syllabus: Syllabus, history: History, wishes: Wishes, seed: int) -> DayPlan:
@@ -43,7 +45,8 @@ def plan_day(day: date, syllabus: Syllabus, history: History, wishes: Wishes, se
     guided = _guided(syllabus, lesson, history, wishes)
     count = _count(kind, history, wishes, lesson, len(guided))
     own_items = min(wishes.own_items, count) if wishes.review_items is None else wishes.own_items
-    picks = choose(
+    pick = choose_sure if kind is DayKind.GENTLE else choose
+    picks = pick(
         day,
         syllabus,
         history,
@@ -85,7 +88,8 @@ def _kind(history: History, wishes: Wishes, test: TestPlace | None) -> DayKind:
         return DayKind.OFF_SEASON
     if wishes.small_day:
         return DayKind.SMALL
-    if history.days_away >= LONG_AWAY or history.gentle_days_left > 0:
+    way_back = [history.days_away, *(past.days_away for past in history.days[1 - GENTLE_DAYS :])]
+    if max(way_back) >= LONG_AWAY:
         return DayKind.GENTLE
     if history.days_away >= AWAY or wishes.no_lesson:
         return DayKind.REVIEW_ONLY

@@ -89,6 +89,30 @@ def choose(
     return table.picked
 
 
+def choose_sure(
+    day: date,
+    syllabus: Syllabus,
+    history: History,
+    wishes: Wishes,
+    count: int,
+    today: int | None,
+    taken: frozenset[TemplateId] = frozenset(),
+) -> list[Choice]:
+    """Up to `count` picks that are likeliest to go right, of as many lessons: for the first days after a
+    long break.
+    """
+    table = lay(day, syllabus, history, wishes, today, taken)
+    _pinned(table, count)
+    for template in sorted(
+        table.open.values(), key=lambda template: (-_chance(table, template), template.id)
+    ):
+        if len(table.picked) >= count:
+            break
+        if table.per_lesson[template.lesson] == 0:
+            _take(table, template, Why.SURE)
+    return table.picked
+
+
 def lay(
     day: date,
     syllabus: Syllabus,
