@@ -65,11 +65,13 @@ def check(calendar: SchoolCalendar) -> None:
     if calendar.country is not None:
         regions = holidays.list_supported_countries().get(calendar.country)
         if regions is None:
-            raise CalendarError(f"There is no holiday calendar for {calendar.country!r}; leave the country
-            out.")
+            raise CalendarError(
+                f"There is no holiday calendar for {calendar.country!r}; leave the country out."
+            )
         if calendar.region is not None and calendar.region not in regions:
-            raise CalendarError(f"There is no region {calendar.region!r} in {calendar.country}; leave it
-            out.")
+            raise CalendarError(
+                f"There is no region {calendar.region!r} in {calendar.country}; leave it out."
+            )
 
 
 def holiday_name(calendar: SchoolCalendar, day: date) -> str | None:
