@@ -1,4 +1,4 @@
-"""Everything we ever say, as data: one frozen class a message, no wording.
+"""What all messages have in common.
 
 A row of the outbox is one of these, so a field that is added has a default, and a class that is renamed
 keeps its old name in `FORMER_NAMES` for one release.
@@ -59,11 +59,3 @@ class AboutItem(Message, frozen=True, kw_only=True):
     def about(self) -> str:
         """The item."""
         return f"item/{self.item}"
-
-
-class NotLinked(Message, frozen=True, kw_only=True):
-    """To a chat that nobody linked."""
-
-
-class LeaveGroup(Message, frozen=True, kw_only=True):
-    """The bot says one line in a group and leaves."""
