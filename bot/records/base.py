@@ -23,6 +23,7 @@ from sqlalchemy import (
     String,
     Text,
     event,
+    text,
 )
 from sqlalchemy import create_engine as create_sqlalchemy_engine
 from sqlalchemy.engine import Dialect, Engine, make_url
@@ -161,3 +162,19 @@ def transaction(engine: Engine) -> Generator[Session, None, None]:
     """Open a transaction; it commits at the end of the block, or rolls back if the block raises."""
     with Session(engine, expire_on_commit=False) as session, session.begin():
         yield session
+
+
+def insert_or_skip(s: Session, table: type[Base]) -> Any:
+    """Return an insert that skips rows whose unique key exists; `.returning(…)` gives the new ones only."""
+    dialect = s.get_bind().dialect.name
+    insert = importlib.import_module(f"sqlalchemy.dialects.{dialect}").insert
+    return insert(table).on_conflict_do_nothing()
+
+
+def lock_chat(s: Session, chat: int) -> None:
+    """Wait until no other transaction works on this chat. On SQLite the transaction holds the write lock anyway."""
+    if s.get_bind().dialect.name == "postgresql":
+        s.execute(_LOCK_CHAT, {"chat": chat})
+
+
+_LOCK_CHAT = text("SELECT pg_advisory_xact_lock(:chat)")
