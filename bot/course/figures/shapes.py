@@ -1,0 +1,231 @@
+"""Figures of geometry: shapes with lengths, angles, solids and their nets."""
+
+from __future__ import annotations
+
+from bot.course.figures.kind import YES_NO, Holds, Kind, may, need, pick
+
+SHAPES = (
+    Kind(
+        "rectangle",
+        "a rectangle with lengths",
+        (
+            need("width", Holds.LABEL, "label of the lower side"),
+            need("height", Holds.LABEL, "label of the right side"),
+            may("inside", Holds.LABEL, "label of the area"),
+            may("diagonal", Holds.LABEL, "label of a diagonal"),
+            pick("half-circle", "a half circle built onto that side", "top", "right", "none"),
+        ),
+        {"figure": "rectangle", "width": "2 1/4 m", "height": "unknown", "inside": "3 3/8 m²"},
+    ),
+    Kind(
+        "area-model",
+        "a rectangle split into smaller ones, for a product of sums",
+        (
+            need("across", Holds.LABELS, "lengths along the top"),
+            need("down", Holds.LABELS, "lengths down the side"),
+            may("inside", Holds.ROWS, "what is written in each part, a row for each row"),
+        ),
+        {"figure": "area-model", "across": ["x", "5"], "down": ["4"], "inside": [["4x", "20"]]},
+    ),
+    Kind(
+        "composite",
+        "a figure put together from simpler ones, given by its corners",
+        (
+            need("corners", Holds.POINT_LIST, "corners in order, in any one unit"),
+            need("sides", Holds.LABELS, "a label for each side in the same order; none leaves it bare"),
+            may("cuts", Holds.POINT_LIST, "dashed lines inside: their ends, two by two"),
+            may("cut-labels", Holds.LABELS, "a label for each dashed line"),
+            may("inside", Holds.LABEL, "label of the area"),
+        ),
+        {
+            "figure": "composite",
+            "corners": [["0", "0"], ["8", "0"], ["8", "3"], ["5", "3"], ["5", "6"], ["0", "6"]],
+            "sides": ["8 m", "3 m", "none", "unknown", "5 m", "6 m"],
+        },
+    ),
+    Kind(
+        "triangle",
+        "a triangle; its base lies level",
+        (
+            may("base", Holds.LABEL, "label of the base"),
+            may("left", Holds.LABEL, "label of the left side"),
+            may("right", Holds.LABEL, "label of the right side"),
+            may("height", Holds.LABEL, "label of the height, drawn dashed"),
+            may("angles", Holds.LABELS, "labels of the angles: left, right, top; none leaves one bare"),
+            may("corners", Holds.LABELS, "names of the corners: left, right, top"),
+            pick("right-angle", "where the square corner is", "left", "right", "top", "none"),
+            pick("equal-sides", "which sides carry equal marks", "two", "three", "none"),
+            pick("squares", "draws a square on each side", *YES_NO),
+        ),
+        {"figure": "triangle", "base": "8 cm", "left": "6 cm", "right": "unknown", "right-angle": "left"},
+        one_of=("base", "left", "right", "angles"),
+    ),
+    Kind(
+        "quadrilateral",
+        "a figure with four sides",
+        (
+            pick(
+                "shape",
+                "which one",
+                "square",
+                "rectangle",
+                "parallelogram",
+                "rhombus",
+                "trapezoid",
+                "kite",
+                "any",
+                needed=True,
+            ),
+            may("base", Holds.LABEL, "label of the lower side"),
+            may("top", Holds.LABEL, "label of the upper side"),
+            may("left", Holds.LABEL, "label of the left side"),
+            may("right", Holds.LABEL, "label of the right side"),
+            may("height", Holds.LABEL, "label of the height, drawn dashed"),
+            may("inside", Holds.LABEL, "label of the area"),
+            may("angles", Holds.LABELS, "labels: lower left, lower right, upper right, upper left"),
+            may("corners", Holds.LABELS, "names of the corners in the same order"),
+            pick("marks", "marks equal and parallel sides", *YES_NO),
+        ),
+        {"figure": "quadrilateral", "shape": "trapezoid", "base": "9 m", "top": "5 m", "height": "4 m"},
+    ),
+    Kind(
+        "regular-polygon",
+        "a figure with equal sides and equal angles",
+        (
+            need("sides", Holds.NUMBER, "how many, 3 to 12"),
+            may("side", Holds.LABEL, "label of one side"),
+            may("angle", Holds.LABEL, "label of one angle inside"),
+        ),
+        {"figure": "regular-polygon", "sides": "6", "side": "4 cm"},
+    ),
+    Kind(
+        "similar",
+        "two figures of one shape and different size",
+        (
+            pick("shape", "which shape", "rectangle", "triangle", needed=True),
+            need("first", Holds.LABELS, "sides of the first: base, then right (and left of a triangle)"),
+            need("second", Holds.LABELS, "the same sides of the second"),
+            may("names", Holds.LABELS, "what each figure is, such as plan, room"),
+        ),
+        {
+            "figure": "similar",
+            "shape": "rectangle",
+            "first": ["6 cm", "4 cm"],
+            "second": ["9 m", "unknown"],
+            "names": ["plan", "room"],
+        },
+    ),
+    Kind(
+        "angle",
+        "one angle, on request with a protractor",
+        (
+            need("degrees", Holds.NUMBER, "its size, 1 to 359"),
+            may("label", Holds.LABEL, "what is written in it; none leaves it bare; its size without this"),
+            may("names", Holds.LABELS, "points: on the first arm, the vertex, on the second arm"),
+            pick("protractor", "lays a protractor on it, so that the size is read off", *YES_NO),
+        ),
+        {"figure": "angle", "degrees": "125", "label": "none", "protractor": "yes"},
+    ),
+    Kind(
+        "angles",
+        "angles side by side at one point",
+        (
+            pick(
+                "arrangement",
+                "what they make together",
+                "right",
+                "straight",
+                "crossing",
+                "point",
+                needed=True,
+            ),
+            need(
+                "sizes",
+                Holds.NUMBERS,
+                "degrees, counterclockwise from the right (crossing: the first)",
+            ),
+            need("labels", Holds.LABELS, "what is written in each (crossing: four); none leaves one bare"),
+        ),
+        {"figure": "angles", "arrangement": "straight", "sizes": ["65", "115"], "labels": ["65°", "x"]},
+    ),
+    Kind(
+        "parallel-lines",
+        "two parallel lines and a line across them, eight angles",
+        (
+            need(
+                "labels",
+                Holds.LABELS,
+                "eight labels, row by row from the upper left: two above and two below the first line, then"
+                " the same at the second; none leaves one bare",
+            ),
+            may("degrees", Holds.NUMBER, "size of the upper right angle; 60 without it"),
+        ),
+        {
+            "figure": "parallel-lines",
+            "degrees": "62",
+            "labels": ["none", "62°", "none", "none", "none", "x", "y", "none"],
+        },
+    ),
+    Kind(
+        "circle",
+        "a circle, or part of one",
+        (
+            may("radius", Holds.LABEL, "label of the radius"),
+            may("diameter", Holds.LABEL, "label of the diameter"),
+            may("around", Holds.LABEL, "label of the circumference"),
+            may("inside", Holds.LABEL, "label of the area"),
+            pick("part", "how much of it", "whole", "half", "quarter"),
+        ),
+        {"figure": "circle", "radius": "5 cm"},
+        one_of=("radius", "diameter", "around", "inside"),
+    ),
+    Kind(
+        "solid",
+        "a solid, hidden edges dashed",
+        (
+            pick(
+                "shape",
+                "which one",
+                "box",
+                "cube",
+                "prism",
+                "cylinder",
+                "cone",
+                "sphere",
+                "pyramid",
+                needed=True,
+            ),
+            may(
+                "length",
+                Holds.LABEL,
+                "along the front (box), the edge (cube), the base edge (prism, pyramid)",
+            ),
+            may("width", Holds.LABEL, "from front to back (box, pyramid), or the length of a prism"),
+            may("height", Holds.LABEL, "upwards; of a prism: the height of its triangle"),
+            may("radius", Holds.LABEL, "of a cylinder, cone, sphere"),
+            may("diameter", Holds.LABEL, "of a cylinder, cone, sphere"),
+            may(
+                "slant",
+                Holds.LABEL,
+                "slant height (cone, pyramid); sloping edge of a prism's triangle",
+            ),
+            may("inside", Holds.LABEL, "label of the volume"),
+            pick("cubes", "cuts a box into unit cubes; its lengths are then whole numbers", *YES_NO),
+            pick("cut", "a flat cut through it", "level", "upright", "slanted", "none"),
+        ),
+        {"figure": "solid", "shape": "box", "length": "6 cm", "width": "4 cm", "height": "3 cm"},
+    ),
+    Kind(
+        "net",
+        "the faces of a solid laid flat",
+        (
+            pick("shape", "of which solid", "box", "cube", "prism", "pyramid", "cylinder", needed=True),
+            may("length", Holds.LABEL, "box, cube: length; prism, pyramid: base edge"),
+            may("width", Holds.LABEL, "box: width; prism: its length"),
+            may("height", Holds.LABEL, "box, cylinder: height; prism: height of its triangle"),
+            may("slant", Holds.LABEL, "prism: the other two edges; pyramid: height of a triangle"),
+            may("radius", Holds.LABEL, "cylinder: radius of an end"),
+        ),
+        {"figure": "net", "shape": "box", "length": "5 cm", "width": "3 cm", "height": "2 cm"},
+    ),
+)
