@@ -17,7 +17,10 @@ DEEPEST = 24
 
 DOORS = ("formula", "varies", "conditions")
 LESSON_WORDS = frozenset(
-    ["gcd", "lcm", "mean", "median", "range", "count", "value", "mixed", "decimal", "percent", "money"]
+    (
+        *("gcd", "lcm", "mean", "median", "range", "count", "value", "mixed", "decimal", "percent", "money"),
+        *("floor", "ceiling", "round", "digit", "rest", "factors", "primes", "min", "max", "sum", "sorted"),
+    )
 )
 STUDENT_WORDS = frozenset(("abs", "sqrt"))
 
