@@ -11,7 +11,6 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta
 from enum import StrEnum
 
-import msgspec
 from sqlalchemy import (
     BigInteger,
     ColumnElement,
@@ -105,31 +104,6 @@ class Settled:
     fault: str | None = None
 
 
-def pack(message: Message) -> tuple[str, str]:
-    """Return a message's class name and its fields as JSON."""
-    return type(message).__name__, msgspec.json.encode(message).decode()
-
-
-def unpack(kind: str, data: str) -> Message:
-    """Return a message from its row; rows of earlier releases are read too (`messages.FORMER_NAMES`)."""
-    former = getattr(messages, "FORMER_NAMES", {})
-    if kind in former:
-        fields = msgspec.json.decode(data)
-        fields["kind"] = former[kind]
-        return msgspec.convert(fields, type=_kinds()[former[kind]])
-    return msgspec.json.decode(data, type=_kinds()[kind])
-
-
-def _kinds(known: dict[str, type[Message]] = {}) -> dict[str, type[Message]]:  # noqa: B006  # a cache on purpose
-    if not known:
-        waiting: list[type[Message]] = [Message]
-        while waiting:
-            kind = waiting.pop()
-            known[kind.__name__] = kind
-            waiting += kind.__subclasses__()
-    return known
-
-
 def put(s: Session, what: Sequence[Message], now: datetime, update: int | None = None) -> None:
     """Store messages, in order; one whose key exists is skipped, so doing it twice says it once.
 
@@ -137,7 +111,7 @@ def put(s: Session, what: Sequence[Message], now: datetime, update: int | None =
     """
     rows = []
     for n, message in enumerate(what):
-        kind, data = pack(message)
+        kind = type(message).__name__
         if not message.key and update is None:
             raise ValueError(f"{kind} has no key and answers no update")
         rows.append(
@@ -146,7 +120,7 @@ def put(s: Session, what: Sequence[Message], now: datetime, update: int | None =
                 "chat": message.to,
                 "push": message.push,
                 "kind": kind,
-                "data": data,
+                "data": messages.encode(message),
                 "about": message.about,
                 "state": State.WAITING.value,
                 "made_at": now,
@@ -206,7 +180,7 @@ def claim(s: Session, now: datetime, limit: int, not_to: Sequence[ChatId] = ()) 
     rows = s.execute(_claim, asked).all()
     if rows:
         s.execute(_mark_sending, {"rows": [row.id for row in rows]})
-    return [Claimed(row.id, unpack(row.kind, row.data), row.tries) for row in rows]
+    return [Claimed(row.id, messages.decode(row.kind, row.data), row.tries) for row in rows]
 
 
 _settle = (
@@ -251,7 +225,11 @@ def recover(s: Session) -> int:
     settle(
         s,
         [
-            Settled(row.id, after_unsure(unpack(row.kind, row.data)), fault="the process ended while sending")
+            Settled(
+                row.id,
+                after_unsure(messages.decode(row.kind, row.data)),
+                fault="the process ended while sending",
+            )
             for row in rows
         ],
     )
@@ -313,3 +291,17 @@ def count(s: Session) -> dict[State, int]:
     """Return how many messages stand where."""
     rows = s.execute(select(OutboxRow.state, func.count()).group_by(OutboxRow.state))
     return {State(state): number for state, number in rows}
+
+
+def could_be_seen(s: Session, chat: ChatId, about: str, by: datetime) -> bool:
+    """Tell whether a message that shows `about` can have been on the screen at a moment (whole seconds).
+
+    One that is being sent may have been; one that waits, or that the service dates later, was not.
+    """
+    rows = s.execute(
+        select(OutboxRow.state, OutboxRow.sent_at).where(OutboxRow.chat == chat, OutboxRow.about == about)
+    ).all()
+    return any(
+        state in (State.SENDING, State.UNSURE) or (sent_at is not None and sent_at <= by)
+        for state, sent_at in rows
+    )
