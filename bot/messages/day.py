@@ -105,6 +105,11 @@ class CopyTen(Message, frozen=True, kw_only=True):
     day: DayId
     numbers: tuple[str, ...]
 
+    @property
+    def about(self) -> str:
+        """The day whose sheet waits for it."""
+        return f"copy/{self.day}"
+
 
 class CopyAgain(Message, frozen=True, kw_only=True):
     """What was copied isn't the ten numbers."""

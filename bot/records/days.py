@@ -38,6 +38,8 @@ class ItemState(StrEnum):
     SHOWN = "shown"
     DONE = "done"
     """Solved, or given up after the last try."""
+    PUT_BY = "put-by"
+    """Left without an answer; it doesn't come up by itself again, but may be answered until the evening."""
     DROPPED = "dropped"
     """Taken out by a tutor or by a day made small; it never counts."""
 

@@ -305,3 +305,10 @@ def could_be_seen(s: Session, chat: ChatId, about: str, by: datetime) -> bool:
         state in (State.SENDING, State.UNSURE) or (sent_at is not None and sent_at <= by)
         for state, sent_at in rows
     )
+
+
+def sent_at(s: Session, chat: ChatId, about: str) -> datetime | None:
+    """Return the service's date of the first message that showed something, or None."""
+    return s.scalar(
+        select(func.min(OutboxRow.sent_at)).where(OutboxRow.chat == chat, OutboxRow.about == about)
+    )

@@ -61,8 +61,8 @@ class StudentRow(Base):
     id: Mapped[int] = mapped_column(ForeignKey("person.id"), primary_key=True)
     household_id: Mapped[int] = mapped_column(ForeignKey("household.id"), index=True)
     push_at: Mapped[int] = mapped_column(default=8 * 60)
-    week: Mapped[str] = mapped_column(default="1111100")
-    """Monday to Sunday: 1 is a school day."""
+    week: Mapped[str] = mapped_column(default="1111200")
+    """Monday to Sunday: 1 a school day, 2 the light one, 0 free."""
     minutes: Mapped[int] = mapped_column(default=45)
     review_items: Mapped[int | None]
     """Set by the tutor; absent: the planner moves the size."""
@@ -232,6 +232,11 @@ def households_of(s: Session, person: PersonId, role: Role) -> list[Household]:
         .order_by(HouseholdRow.name)
     )
     return [Household(*row) for row in rows]
+
+
+def person_name(s: Session, person: PersonId) -> str:
+    """Return somebody's first name or nickname."""
+    return s.scalar(select(PersonRow.name).where(PersonRow.id == person)) or ""
 
 
 def students_of_household(s: Session, household_id: HouseholdId) -> list[Student]:

@@ -1,0 +1,83 @@
+"""A student's dates and hours: the household's calendar, and what the clocks show there."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from sqlalchemy.orm import Session
+
+from bot.planner.calendar import SchoolCalendar, is_school_day, moment, next_school_day
+from bot.records.people import Student
+from bot.records.wishes import Wish, wishes_for
+from bot.school.wishes import WishKind
+
+LIGHT = "2"
+"""In a student's week: a school day without a new lesson; "1" is a lesson day, "0" a free one."""
+
+
+def local(student: Student, at: datetime) -> datetime:
+    """What the household's clocks show."""
+    return at.astimezone(ZoneInfo(student.zone))
+
+
+def today(student: Student, at: datetime) -> date:
+    """The household's date."""
+    return local(student, at).date()
+
+
+def hour(minutes: int) -> time:
+    """Minutes after midnight as a time of day."""
+    return time(minutes // 60 % 24, minutes % 60)
+
+
+def at_hour(student: Student, on: date, minutes: int) -> datetime:
+    """The moment at which the household's clocks show that many minutes after midnight."""
+    return moment(on, hour(minutes), student.zone)
+
+
+def calendar_of(s: Session, student: Student, around: date) -> SchoolCalendar:
+    """The student's calendar, with days off from 200 days before to 400 after a date."""
+    wishes = wishes_for(
+        s,
+        student.id,
+        student.household,
+        student.tutor,
+        around - timedelta(days=200),
+        around + timedelta(days=400),
+    )
+    return calendar_with(student, wishes, around)
+
+
+def calendar_with(student: Student, wishes: list[Wish], around: date) -> SchoolCalendar:
+    """The student's calendar from wishes that were looked up already."""
+    light = student.week.find(LIGHT)
+    return SchoolCalendar(
+        weekdays=sum(1 << n for n, sign in enumerate(student.week) if sign != "0"),
+        light=None if light < 0 else light,
+        country=student.country or None,
+        days_off=_days(wishes, WishKind.DAYS_OFF, around),
+        sick=_days(wishes, WishKind.SICK, around),
+        works_on=_days(wishes, WishKind.SCHOOL_ON, around),
+    )
+
+
+def _days(wishes: list[Wish], kind: WishKind, around: date) -> frozenset[date]:
+    found: set[date] = set()
+    for wish in wishes:
+        if wish.kind != kind:
+            continue
+        first = max(wish.starts, around - timedelta(days=200))
+        last = min(wish.ends or around + timedelta(days=400), around + timedelta(days=400))
+        found.update(first + timedelta(days=n) for n in range((last - first).days + 1))
+    return frozenset(found)
+
+
+def next_day(s: Session, student: Student, after: date) -> date | None:
+    """The student's next school day later than a date."""
+    return next_school_day(calendar_of(s, student, after), after)
+
+
+def has_school(s: Session, student: Student, on: date) -> bool:
+    """Whether a date is a school day for the student."""
+    return is_school_day(calendar_of(s, student, on), on)

@@ -1,0 +1,104 @@
+"""The school that all use cases work for: its course, as lessons and as the planner sees it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from bot.course.lesson import Lesson
+from bot.course.year import Course
+from bot.planner import syllabus as plan
+from bot.vocabulary import LessonId, SkillId
+
+TRIES = 3
+"""Tries at a typed answer (common practice, no source)."""
+
+
+@dataclass(frozen=True)
+class School:
+    """Course and syllabus, made once at the start and handed to every use case."""
+
+    course: Course
+    syllabus: plan.Syllabus
+    bot_name: str = ""
+    """The bot's name in links, without @."""
+
+    def title(self, lesson: str) -> str:
+        """A lesson's title; for a lesson that was taken out of the course, its id read as words."""
+        try:
+            return self.course.lesson(lesson).title
+        except LookupError:
+            return lesson.replace("-", " ").capitalize()
+
+    def skill_title(self, skill: str) -> str:
+        """A skill as people read it: the title of the lesson that teaches it."""
+        lesson = self.course.teaches(SkillId(skill))
+        return self.title(lesson) if lesson else skill.replace("-", " ")
+
+    def lesson_at(self, n: int) -> Lesson | None:
+        """The first written lesson from place `n` on; None at the end of what is written."""
+        return next((lesson for lesson in self.course.lessons if lesson.n >= n), None)
+
+
+def make_school(course: Course, bot_name: str = "") -> School:
+    """Join a course with what the planner needs to know of it."""
+    return School(course, syllabus_of(course), bot_name)
+
+
+def syllabus_of(course: Course) -> plan.Syllabus:
+    """The course as the planner sees it: ids and numbers, no text."""
+    number = {lesson.id: lesson.n for lesson in course.lessons}
+    lessons, templates = [], []
+    for lesson in course.syllabus():
+        lessons.append(
+            plan.Lesson(
+                n=lesson.n,
+                id=lesson.id,
+                unit=lesson.unit,
+                skills=lesson.skills,
+                prerequisites=tuple(number[need] for need in lesson.prerequisites if need in number),
+                core=lesson.core,
+                sittings=lesson.sittings,
+            )
+        )
+        templates += [plan.Template(t.id, lesson.id, t.skills, int(t.level)) for t in lesson.templates]
+    before = [
+        plan.Template(t.id, lesson.id, t.skills, int(t.level), guided=False, test=False)
+        for lesson in course.syllabus(course.before)
+        for t in lesson.templates
+    ]
+    return plan.Syllabus(
+        lessons=tuple(lessons),
+        templates=(*before, *templates),
+        before=frozenset(template.id for template in before),
+        tests=tuple(_test_places(course, number)),
+        hands_on=tuple(
+            plan.HandsOnPlace(task.id, _place(course, task.after, number)) for task in course.hands_on
+        ),
+    )
+
+
+def _test_places(course: Course, number: dict[LessonId, int]) -> list[plan.TestPlace]:
+    places = []
+    seen = 0
+    for n, test in enumerate(course.tests, start=1):
+        on = [number[line.lesson] for line in test.lines if line.lesson in number]
+        if not on or test.after not in number:
+            continue
+        new = [lesson for lesson in on if lesson > seen] or on
+        places.append(
+            plan.TestPlace(
+                n=n,
+                unit=test.unit,
+                after=number[test.after],
+                new=(min(new), max(new)),
+                cumulative=(min(on), max(on)),
+                items=test.items,
+            )
+        )
+        seen = max(on)
+    return places
+
+
+def _place(course: Course, after: LessonId, number: dict[LessonId, int]) -> int:
+    """Where a hands-on lesson stands; after the last written lesson while its own place isn't written."""
+    return number.get(after, max(number.values(), default=0))

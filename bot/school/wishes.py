@@ -1,0 +1,100 @@
+"""The kinds of wishes there are, and what those in force on a day mean for the plan."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from datetime import date
+from enum import StrEnum
+
+from sqlalchemy.orm import Session
+
+from bot.planner.history import Wishes
+from bot.records.people import Student
+from bot.records.wishes import Wish, wishes_for
+from bot.vocabulary import SkillId, TemplateId
+
+
+class WishKind(StrEnum):
+    """What a tutor (or a family, where marked) may wish. In brackets: what the wish holds."""
+
+    PIN = "pin"
+    """Ask this for certain (template)."""
+    DROP = "drop"
+    """Don't ask this (template)."""
+    DROP_SKILL = "drop-skill"
+    """Leave a skill alone (skill)."""
+    MORE = "more"
+    """More of a skill (skill)."""
+    FEWER = "fewer"
+    """Fewer of a skill (skill)."""
+    REVIEW_ITEMS = "review-items"
+    """That many review items (count)."""
+    DAYS_OFF = "days-off"
+    """No school; a family may."""
+    SICK = "sick"
+    """No school for one student; a family may."""
+    SCHOOL_ON = "school-on"
+    """School in spite of a holiday; a family may."""
+    SMALL_DAY = "small-day"
+    """Six review items, no lesson; a family or the student may."""
+    NO_LESSON = "no-lesson"
+    """Review only."""
+    LEAVE_OUT = "leave-out"
+    """Lessons that are left out (lessons: list of numbers)."""
+    LINK = "link"
+    """A page or video of the tutor's own beside a lesson (lesson, url)."""
+    NOTE = "note"
+    """A word that the digest carries (text)."""
+    OWN_ITEM = "own-item"
+    """An item of the tutor's own (item: as drawn)."""
+    READ_AS = "read-as"
+    """An answer that counts from now on (expected, form, typed, verdict)."""
+
+
+def in_force(s: Session, student: Student, on: date) -> list[Wish]:
+    """All wishes in force for a student on a day, the oldest first."""
+    return wishes_for(s, student.id, student.household, student.tutor, on, on)
+
+
+def of_kind(wishes: Iterable[Wish], kind: WishKind) -> list[Wish]:
+    """Those of one kind."""
+    return [wish for wish in wishes if wish.kind == kind]
+
+
+def texts(wishes: Iterable[Wish], kind: WishKind, name: str) -> list[str]:
+    """What those of one kind hold under a name."""
+    return [str(wish.what[name]) for wish in wishes if wish.kind == kind and name in wish.what]
+
+
+def wishes_for_plan(student: Student, wishes: list[Wish]) -> Wishes:
+    """What wishes mean for the plan; of two that contradict each other the newer holds."""
+    counts = [wish.what["count"] for wish in of_kind(wishes, WishKind.REVIEW_ITEMS)]
+    review_items = counts[-1] if counts else student.review_items
+    return Wishes(
+        pinned=tuple(TemplateId(t) for t in texts(wishes, WishKind.PIN, "template")),
+        dropped=frozenset(TemplateId(t) for t in texts(wishes, WishKind.DROP, "template")),
+        dropped_skills=frozenset(SkillId(t) for t in texts(wishes, WishKind.DROP_SKILL, "skill")),
+        more_of=frozenset(SkillId(t) for t in texts(wishes, WishKind.MORE, "skill")),
+        fewer_of=frozenset(SkillId(t) for t in texts(wishes, WishKind.FEWER, "skill")),
+        own_items=len(of_kind(wishes, WishKind.OWN_ITEM)),
+        review_items=review_items if isinstance(review_items, int) else None,
+        minutes=student.minutes,
+        no_lesson=bool(of_kind(wishes, WishKind.NO_LESSON)),
+        small_day=bool(of_kind(wishes, WishKind.SMALL_DAY)),
+    )
+
+
+def link_of(wishes: Iterable[Wish], lesson: str) -> str:
+    """The tutor's own page for a lesson, or nothing."""
+    urls = [str(w.what["url"]) for w in wishes if w.kind == WishKind.LINK and w.what.get("lesson") == lesson]
+    return urls[-1] if urls else ""
+
+
+def left_out(wishes: Iterable[Wish]) -> frozenset[int]:
+    """Numbers of the lessons that won't be taught."""
+    numbers: set[int] = set()
+    for wish in of_kind(wishes, WishKind.LEAVE_OUT):
+        found = wish.what.get("lessons", ())
+        if isinstance(found, list):
+            numbers.update(n for n in found if isinstance(n, int))
+    return frozenset(numbers)

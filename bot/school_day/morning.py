@@ -1,0 +1,247 @@
+"""The morning: plan the day, draw its items, store them whole, and push one message."""
+
+from __future__ import annotations
+
+import random
+from collections.abc import Sequence
+from datetime import date, datetime
+
+import msgspec
+from bot.course.warm_ups import fact_sheet
+from sqlalchemy.orm import Session
+
+from bot.course.draw import draw
+from bot.course.item import Item
+from bot.course.lesson import Strategy
+from bot.messages import DayReady, FinishFirst, Message, NothingNow, PhoneForStudent
+from bot.planner.calendar import days_away, next_school_day
+from bot.planner.plan import DayKind, DayPlan, WarmUp
+from bot.planner.plan_day import plan_day, seed_of
+from bot.records import days, people, sheets
+from bot.records.days import Fresh, ItemState, SchoolDay, Stage
+from bot.records.people import Student
+from bot.records.wishes import Wish
+from bot.school import dates
+from bot.school.drawing import draw_all
+from bot.school.history import history_of
+from bot.school.school import School
+from bot.school.wishes import WishKind, in_force, of_kind, wishes_for_plan
+from bot.school_day import assessment
+from bot.school_day.onward import Here, onward
+from bot.vocabulary import ChatId, DayId, Part, TemplateId, Why
+
+STRINGS = 3
+"""Mental-math strings of a warm-up."""
+
+
+def plan_for(s: Session, school: School, student: Student, on: date) -> tuple[DayPlan, list[Wish]]:
+    """The planner's proposal for a student's day; nothing is stored."""
+    wishes = in_force(s, student, on)
+    calendar = dates.calendar_of(s, student, on)
+    history = history_of(s, school, student, on, wishes, calendar)
+    return plan_day(on, school.syllabus, history, wishes_for_plan(student, wishes), student.id), wishes
+
+
+def make_day(
+    s: Session, school: School, student: Student, on: date, now: datetime, *, late: bool = False
+) -> SchoolDay | None:
+    """Plan, draw and store a day; None where that date has one already."""
+    plan, wishes = plan_for(s, school, student, on)
+    last = days.newest_day(s, student.id)
+    calendar = dates.calendar_of(s, student, on)
+    notes: dict[str, object] = {
+        "size": plan.size,
+        "minutes": round(plan.minutes),
+        "warm_up": [str(piece) for piece in plan.warm_up],
+        "days_away": days_away(calendar, last.date, on) if last else 0,
+    }
+    if plan.test is not None:
+        notes["test"] = plan.test
+    if plan.hands_on is not None:
+        notes["hands_on"] = plan.hands_on
+    day_id = days.add_day(
+        s,
+        student.id,
+        on,
+        plan.kind,
+        plan.lesson,
+        now,
+        sitting=plan.sitting,
+        small=plan.kind is DayKind.SMALL,
+        late=late,
+        notes=notes,
+    )
+    if day_id is None:
+        return None
+    fresh = _warm_up(s, school, student, day_id, on, plan)
+    fresh += draw_all(school, plan.guided, Part.GUIDED)
+    fresh += _own_items(wishes, plan.own_items) + draw_all(school, plan.review, Part.REVIEW)
+    days.add_items(s, day_id, student.id, _numbered(fresh))
+    if plan.test is not None:
+        assessment.draw_test(s, school, student, day_id, on, plan.test)
+    if student.first_day is None:
+        people.change_student(s, student.id, first_day=on)
+    return days.day(s, day_id)
+
+
+def _numbered(fresh: Sequence[Fresh]) -> list[Fresh]:
+    """Places within each part, from 1, in the order given: the tutor's own items stand before the others."""
+    places: dict[Part, int] = {}
+    numbered = []
+    for each in fresh:
+        places[each.part] = places.get(each.part, 0) + 1
+        numbered.append(Fresh(each.part, places[each.part], each.item, each.why, each.because))
+    return numbered
+
+
+def _own_items(wishes: list[Wish], count: int) -> list[Fresh]:
+    own = of_kind(wishes, WishKind.OWN_ITEM)[:count]
+    return [
+        Fresh(Part.REVIEW, 0, msgspec.convert(wish.what["item"], type=Item), Why.TUTOR_ASKED, {})
+        for wish in own
+    ]
+
+
+def _warm_up(
+    s: Session, school: School, student: Student, day: DayId, on: date, plan: DayPlan
+) -> list[Fresh]:
+    """A sheet of facts, and three strings or a puzzle, by turns."""
+    fresh: list[Fresh] = []
+    for piece in plan.warm_up:
+        seed = seed_of(student.id, on, TemplateId(f"warm-up/{piece}"))
+        match piece:
+            case WarmUp.NUMBER_FACTS:
+                earlier = sheets.answered_sheets(s, student.id)
+                sheet = fact_sheet(seed, [(each.stage, each.right or 0, len(each.facts)) for each in earlier])
+                sheets.add_sheet(s, day, student.id, sheet.stage, sheet.facts, timed=student.timing)
+            case WarmUp.MENTAL_MATH:
+                fresh += _from(school, student, school.course.mental_math, seed, STRINGS)
+            case WarmUp.PUZZLE:
+                fresh += _from(school, student, school.course.puzzles, seed, 1)
+    return fresh
+
+
+def _from(
+    school: School, student: Student, strategies: Sequence[Strategy], seed: int, count: int
+) -> list[Fresh]:
+    """Items of one strategy, one that is open by now."""
+    met = {lesson.id for lesson in school.course.lessons if lesson.n < student.lesson}
+    open_now = [
+        each
+        for each in strategies
+        if each.templates and (each.opens_after is None or each.opens_after in met)
+    ]
+    if not open_now:
+        return []
+    chance = random.Random(seed)
+    strategy = chance.choice(open_now)
+    fresh: list[Fresh] = []
+    asked: set[str] = set()
+    for n in range(count * 4):
+        template = strategy.templates[(seed + n) % len(strategy.templates)]
+        item = draw(school.course, template, chance.getrandbits(30))
+        if item.ask not in asked:
+            asked.add(item.ask)
+            fresh.append(Fresh(Part.WARM_UP, 0, item, Why.MIXED_IN, {"strategy": strategy.title}))
+        if len(fresh) == count:
+            break
+    return fresh
+
+
+def push(s: Session, student: Student, school: School, day: SchoolDay, to: ChatId) -> DayReady:
+    """The morning message of a day."""
+    lesson = school.course.lesson(day.lesson) if day.lesson else None
+    _, review = days.count_items(s, day.id, Part.REVIEW)
+    earlier = days.last_days(s, student.id, day.date, 2)
+    unfinished = sum(1 for each in earlier if each.ended_at is None)
+    left = 0
+    if earlier and earlier[0].started_at is not None:
+        left = sum(
+            1
+            for each in days.items_of(s, earlier[0].id, Part.REVIEW)
+            if each.state in (ItemState.WAITING, ItemState.SHOWN)
+        )
+    minutes, away = day.notes.get("minutes"), day.notes.get("days_away")
+    pieces = day.notes.get("warm_up")
+    return DayReady(
+        to=to,
+        key=f"day/{student.id}/{day.date}",
+        day=day.id,
+        name=student.name,
+        day_kind=day.kind,
+        lesson=lesson.title if lesson else "",
+        sitting=day.sitting,
+        sittings=lesson.sittings if lesson else 1,
+        warm_up=tuple(str(piece) for piece in pieces) if isinstance(pieces, list) else (),
+        review=review,
+        minutes=minutes if isinstance(minutes, int) else 0,
+        back_after=away if isinstance(away, int) and day.kind != DayKind.LESSON else 0,
+        late=day.late,
+        unfinished=left,
+        small_offered=unfinished == 2 and not day.small,
+    )
+
+
+def open_day(
+    s: Session, school: School, student: Student, on: date, now: datetime, *, late: bool = False
+) -> list[Message]:
+    """Make the day and push it to where the student is met. A day that exists is not made twice."""
+    where = people.chat_of_student(s, student.id)
+    if where is None:
+        return []
+    day = make_day(s, school, student, on, now, late=late)
+    if day is None:
+        return []
+    chat, shared = where
+    if not shared:
+        return [push(s, student, school, day, chat)]
+    return [PhoneForStudent(to=chat, key=f"day/{student.id}/{on}", student=student.id, name=student.name)]
+
+
+def bring_up(s: Session, here: Here) -> list[Message]:
+    """The student asks for the day: show where it stands, or make it early where it is a school day."""
+    student, now = here.student, here.at
+    on = dates.today(student, now)
+    newest = days.newest_day(s, student.id)
+    if newest is not None and newest.date == on:
+        if newest.stage is Stage.PUSHED:
+            return [_as_answer(push(s, student, here.school, newest, here.chat))]
+        return onward(s, here, newest)
+    if student.paused or not student.consented:
+        return [NothingNow(to=here.chat, why="paused" if student.paused else "no-consent")]
+    calendar = dates.calendar_of(s, student, on)
+    if not dates.has_school(s, student, on):
+        comes = next_school_day(calendar, on)
+        return [NothingNow(to=here.chat, why="day-off", at=comes.isoformat() if comes else "")]
+    if dates.local(student, now).hour < 5:
+        return [NothingNow(to=here.chat, why="night")]
+    day = make_day(s, here.school, student, on, now)
+    if day is None:
+        return [NothingNow(to=here.chat, why="not-yet")]
+    return [_as_answer(push(s, student, here.school, day, here.chat))]
+
+
+def _as_answer(message: DayReady) -> Message:
+    """The push, asked for: it may be shown again, so it goes by the key of the answer."""
+    return msgspec.structs.replace(message, key="")
+
+
+def pressed_start(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """Start was pressed. On a day gone by, the newest day is what starts."""
+    newest = days.newest_day(s, here.student.id)
+    if newest is not None and newest.id != day.id:
+        left = [
+            each
+            for each in days.items_of(s, day.id, Part.REVIEW)
+            if each.state in (ItemState.WAITING, ItemState.SHOWN)
+        ]
+        if day.stage is not Stage.PUSHED and left and newest.stage is Stage.PUSHED:
+            return [FinishFirst(to=here.chat, day=day.id, left=len(left))]
+        day = newest
+    if (
+        day.closed_at is not None
+        and day.stage is Stage.PUSHED
+        and day.date < dates.today(here.student, here.at)
+    ):
+        return bring_up(s, here)
+    return onward(s, here, day)

@@ -1,0 +1,118 @@
+"""The warm-up: a sheet of number facts, shown and answered in one message, beside strings or a puzzle."""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime
+from statistics import median
+
+from sqlalchemy.orm import Session
+
+from bot.answers import Key, is_help, judge, split_numbered
+from bot.happened import Typed
+from bot.messages import Copied, CopyAgain, FactsDone, FactsUnclear, Lead, Message, NotForYou
+from bot.records import days, sheets
+from bot.records.days import SchoolDay, Stage
+from bot.records.focus import Focus
+from bot.records.outbox import sent_at
+from bot.records.people import change_student
+from bot.records.sheets import Sheet
+from bot.school_day.onward import COPY, Here, onward
+from bot.vocabulary import Verdict
+
+TOO_LONG = 600
+"""Seconds: a sheet that took longer was interrupted, so its pace isn't counted."""
+USUAL = 5
+"""Sheets whose middle is the student's usual pace."""
+
+
+def answer_sheet(s: Session, here: Here, typed: Typed, sheet_id: int) -> list[Message]:
+    """Grade a whole sheet from one message. The first one counts; a count that doesn't fit isn't graded."""
+    sheet = sheets.find_sheet(s, sheet_id)
+    if sheet is None or sheet.student != here.student.id:
+        return [NotForYou(to=here.chat, why="gone")]
+    day = days.day(s, sheet.day)
+    if sheet.answered_at is not None:
+        return [NotForYou(to=here.chat, why="gone"), *_on(s, here, day)]
+    if is_help(typed.text):
+        return leave_facts(s, here, day)
+    given = answers_in(typed.text, len(sheet.facts))
+    if len(given) != len(sheet.facts):
+        return [FactsUnclear(to=here.chat, sheet=sheet.id, got=len(given), wanted=len(sheet.facts))]
+
+    right = [
+        judge(answer, Key(answer=key, form="number")).verdict is Verdict.RIGHT
+        for answer, (_, key) in zip(given, sheet.facts, strict=True)
+    ]
+    pace = _pace(s, here, sheet, sum(right), typed.at) if sheet.timed else None
+    before = [each.per_minute for each in sheets.answered_sheets(s, here.student.id) if each.per_minute]
+    sheets.answer_sheet(s, sheet.id, typed.text[:4096], sum(right), pace, typed.at)
+    days.change_day(s, day.id, last_reply_at=typed.at)
+    missed = tuple(fact for fact, good in zip(sheet.facts, right, strict=True) if not good)
+    done = FactsDone(
+        to=here.chat,
+        right=sum(right),
+        out_of=len(right),
+        missed=missed,
+        per_minute=pace,
+        usual=median(before[:USUAL]) if pace and len(before) >= USUAL else None,
+    )
+    return [done, *_on(s, here, days.day(s, day.id))]
+
+
+def _on(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    return onward(s, here, day) if day.stage is Stage.WARM_UP else []
+
+
+def answers_in(text: str, wanted: int) -> list[str]:
+    """Take a sheet's answers apart: numbered, one a line, or with spaces or commas between.
+
+    A dash or the word "skip" stands for one that was left out.
+    """
+    numbered = split_numbered(text)
+    if len(numbered) > 1 and max(numbered) <= wanted:
+        return [numbered.get(n, "") for n in range(1, wanted + 1)]
+    lines = [line.strip() for line in text.splitlines() if line.strip()]
+    if len(lines) == wanted:
+        return [_answer_of(line) for line in lines]
+    return [_answer_of(piece) for piece in re.split(r"[\s,;]+", text) if piece]
+
+
+def _answer_of(piece: str) -> str:
+    """What stands behind the last equals sign: a child may copy the fact as well."""
+    return piece.rpartition("=")[2].strip()
+
+
+def _pace(s: Session, here: Here, sheet: Sheet, right: int, at: datetime) -> float | None:
+    """Right answers a minute, from the service's dates, with the student's own typing time taken off."""
+    shown_at = sent_at(s, here.chat, f"sheet/{sheet.id}")
+    if shown_at is None or here.student.typing_seconds is None:
+        return None
+    took = (at - shown_at).total_seconds()
+    if not 0 < took <= TOO_LONG:
+        return None
+    typing = here.student.typing_seconds * len(sheet.facts) / len(COPY)
+    thinking = max(took - typing, took / 4)  # copying was slower than usual; nobody thinks in no time
+    return round(right * 60 / thinking, 1)
+
+
+def leave_facts(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """The sheet may be left out; nothing is said of it."""
+    days.note_day(s, day, facts_left=True)
+    return onward(s, here, days.day(s, day.id), Lead(kind="left"))
+
+
+def copied(s: Session, here: Here, typed: Typed, middle: Focus) -> list[Message]:
+    """The ten numbers came back: note how long typing them took, from the service's dates."""
+    day = days.find_day(s, middle.ref)
+    if day is None:
+        return [NotForYou(to=here.chat, why="gone")]
+    if tuple(re.findall(r"\d+", typed.text)) != COPY and not is_help(typed.text):
+        return [CopyAgain(to=here.chat)]
+    shown_at = sent_at(s, here.chat, f"copy/{day.id}")
+    took = (typed.at - shown_at).total_seconds() if shown_at else TOO_LONG
+    if is_help(typed.text) or not 0 < took < TOO_LONG:
+        change_student(s, here.student.id, typing_seconds=None, timing=False)
+        return onward(s, here, day)
+    change_student(s, here.student.id, typing_seconds=took)
+    return [Copied(to=here.chat), *onward(s, here, day)]

@@ -1,0 +1,58 @@
+"""Ways out of a day: small day, enough for today, finished on the next morning."""
+
+from __future__ import annotations
+
+from sqlalchemy.orm import Session
+
+from bot.messages import Message, NotForYou, SmallDay
+from bot.records import days
+from bot.records.days import ItemState, SchoolDay, Stage
+from bot.school_day.onward import Here, done, onward
+from bot.vocabulary import Part
+
+SMALL = 6
+"""Review items of a small day."""
+
+
+def make_small(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """Make a day small: no lesson, six review items. What was done stays done; the lesson waits."""
+    if day.stage is Stage.DONE or day.small:
+        return [SmallDay(to=here.chat, day=day.id, review=0, already=True)]
+    for sent in days.items_of(s, day.id, Part.GUIDED):
+        if sent.state is not ItemState.DONE and not day.notes.get("lesson_met"):
+            days.change_item(s, sent.id, state=ItemState.DROPPED)
+    review = days.items_of(s, day.id, Part.REVIEW)
+    started = [each for each in review if each.state is ItemState.DONE]
+    waiting = [each for each in review if each.state is not ItemState.DONE]
+    for sent in waiting[max(0, SMALL - len(started)) :]:
+        days.change_item(s, sent.id, state=ItemState.DROPPED)
+    stage = day.stage if day.stage in (Stage.PUSHED, Stage.WARM_UP) else Stage.REVIEW
+    lesson = day.lesson if day.notes.get("lesson_met") else None
+    days.change_day(s, day.id, small=True, lesson=lesson, stage=stage)
+    left = days.count_items(s, day.id, Part.REVIEW)
+    return [SmallDay(to=here.chat, day=day.id, review=left[1] - left[0])]
+
+
+def enough(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """Enough for today, from the middle of review on. What was not reached is no miss."""
+    if day.stage is Stage.DONE:
+        return [done(s, here, day)]
+    finished, out_of = days.count_items(s, day.id, Part.REVIEW)
+    if day.stage is not Stage.REVIEW or finished * 2 < out_of:
+        return [NotForYou(to=here.chat, why="too-early")]
+    days.change_day(s, day.id, stage=Stage.DONE, enough=True, ended_at=here.at)
+    return [done(s, here, days.day(s, day.id))]
+
+
+def take_up_again(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """Go on with a day that was left, also on the next morning until its own day is started."""
+    left = [
+        each
+        for each in days.items_of(s, day.id)
+        if each.part in (Part.GUIDED, Part.REVIEW) and each.state in (ItemState.WAITING, ItemState.SHOWN)
+    ]
+    if not left:
+        return [NotForYou(to=here.chat, why="gone")]
+    if day.stage is Stage.DONE:
+        days.change_day(s, day.id, stage=Stage.REVIEW, enough=False)
+    return onward(s, here, days.day(s, day.id))
