@@ -105,7 +105,8 @@ function takeClock(clock) {
 
 function tick() {
   const seconds = (Date.now() + desk.shift) / 1000;
-  at("now").textContent = `${format({ weekday: "long", day: "numeric", month: "long", year: "numeric" }, seconds)}, ${desk.hour(seconds)}`;
+  const size = narrow.matches ? "short" : "long";
+  at("now").textContent = `${format({ weekday: size, day: "numeric", month: size, year: "numeric" }, seconds)}, ${desk.hour(seconds)}`;
 }
 
 for (const button of at("moves").querySelectorAll("button")) {

@@ -20,7 +20,7 @@ export function entryNode(item, before, sheet) {
 function aside(item, before, sheet) {
   const m = item.message;
   const node = make("div", { class: "aside" });
-  const same = before && before.message.from.id === m.from.id && !node.classList.contains("album");
+  const same = before && before.message.from.id === m.from.id;
   node.append(make("span", { class: same ? "unseen" : "who-wrote" }, m.from.first_name));
   node.append(make("time", { datetime: new Date(m.date * 1000).toISOString() }, sheet.hour(m.date)));
   if (m.edit_date) node.append(make("span", {}, "changed"));
