@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from enum import IntEnum, StrEnum
 
-from bot.answers import Key
+from bot.answers.key import Key
 from bot.vocabulary import LessonId, SkillId, TemplateId
 
 Figure = dict[str, str | list[list[str]]]
@@ -92,7 +92,7 @@ def runs(text: str) -> Iterator[Run]:
     for found in _MARKS.finditer(text):
         if found.start() > at:
             yield Run(RunKind.WORDS, text[at : found.start()])
-        kind = RunKind(found.lastgroup)
+        kind = RunKind(found.lastgroup or "words")
         marked = found[kind.value]
         # Bold text may hold maths ("the **`3` in front**"); its backticks aren't shown.
         yield Run(kind, marked if kind is RunKind.MATHS else marked.replace("`", ""))

@@ -7,7 +7,9 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from fractions import Fraction
 
+from bot.course import figures
 from bot.course.item import Figure, Level, Step
 from bot.vocabulary import LessonId, SkillId, TemplateId
 
@@ -72,7 +74,7 @@ class Recipe:
     missteps: Mapping[str, Written] = field(default_factory=dict)
     choices: tuple[Written, ...] = ()
     shuffle: bool = False
-    figure: Figure | None = None
+    figure: figures.Figure | None = None
     figure_line: int = 0
 
 
@@ -145,30 +147,25 @@ class Unit:
 
 
 @dataclass(frozen=True, slots=True)
-class BlueprintLine:
-    """How many items of one lesson a test holds."""
-
-    lesson: LessonId
-    items: int
-
-
-@dataclass(frozen=True, slots=True)
 class TestBlueprint:
-    """What a test holds. It may be opened once the lesson `after` is done."""
+    """What a test holds: `items`, of which `new_share` are on lessons examined for the first time.
+
+    `new` and `cumulative` are the first and last lesson of a stretch of the year. It may be opened once the
+    lesson `after` is done. A final has two parts, each a blueprint, the second with a calculator.
+    """
 
     __test__ = False  # it is no test case, whatever a test runner thinks of the name
 
+    n: int
     id: str
     title: str
     unit: int
     after: LessonId
-    lines: tuple[BlueprintLine, ...]
+    new: tuple[LessonId, LessonId]
+    cumulative: tuple[LessonId, LessonId]
+    items: int = 20
+    new_share: Fraction = Fraction(2, 5)
     calculator: bool = False
-
-    @property
-    def items(self) -> int:
-        """How many items it holds in all."""
-        return sum(line.items for line in self.lines)
 
 
 @dataclass(frozen=True, slots=True)

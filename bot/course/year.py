@@ -18,7 +18,7 @@ from bot.course.lesson import (
     TestBlueprint,
     Unit,
 )
-from bot.vocabulary import LessonId, SkillId
+from bot.vocabulary import LessonId, SkillId, TemplateId
 
 T = TypeVar("T")
 
@@ -48,6 +48,10 @@ class Course:
     """Skills of lessons that are placed in the year but not written yet."""
     former_names: Mapping[str, str] = field(default_factory=dict)
     """Old ids of lessons, templates and skills, and the ids they have now."""
+    plurals: Mapping[str, str] = field(default_factory=dict)
+    """Plurals that don't just add an s, for `{loaf for n}`."""
+    ready: dict[TemplateId, object] = field(default_factory=dict, compare=False, repr=False)
+    """Templates as the drawer made them ready; kept here because a course outlives its draws."""
 
     @cached_property
     def _lessons(self) -> Mapping[str, Lesson]:
@@ -55,8 +59,7 @@ class Course:
 
     @cached_property
     def _templates(self) -> Mapping[str, Template]:
-        holders = (*self.before, *self.lessons, *self.warm_ups, *self.hands_on)
-        return {template.id: template for holder in holders for template in holder.templates}
+        return {template.id: template for holder in self.holders for template in holder.templates}
 
     @cached_property
     def _by_n(self) -> Mapping[int, Lesson]:
@@ -83,6 +86,28 @@ class Course:
     def template(self, template: str) -> Template:
         """Find a template by its id (a former id will do). Raises NoSuchThing."""
         return self._find(self._templates, template)
+
+    @cached_property
+    def holders(self) -> tuple[Lesson | HandsOn, ...]:
+        """Everything that holds templates."""
+        return (*self.before, *self.lessons, *self.warm_ups, *self.hands_on)
+
+    @cached_property
+    def _holders(self) -> Mapping[LessonId, Lesson | HandsOn]:
+        return {one.id: one for one in self.holders}
+
+    def title_of(self, template: Template) -> str:
+        """Title of the lesson a template belongs to."""
+        return self._holders[template.lesson].title
+
+    def file_of(self, template: Template) -> str:
+        """The file a template stands in."""
+        return self._holders[template.lesson].file
+
+    def calculator_for(self, template: Template) -> bool:
+        """Whether a calculator is meant to be used."""
+        holder = self._holders[template.lesson]
+        return isinstance(holder, Lesson) and holder.calculator
 
     def test(self, test: str) -> TestBlueprint:
         """Find a test by its id. Raises NoSuchThing."""

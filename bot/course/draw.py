@@ -1,0 +1,373 @@
+"""A template and a seed in, an item out: the same arguments give the same item, always."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from fractions import Fraction
+
+from bot.answers.key import Key, Misstep
+from bot.course import figures
+from bot.course.faults import CourseErrors, Fault
+from bot.course.fill import Draw, key_text, same_thing
+from bot.course.item import Figure, Item, Step
+from bot.course.lesson import Template
+from bot.course.prepare import Case, Prepared, Slot, Text, prepare, read_once
+from bot.course.vary import Chance, EmptyRange, kept, vary
+from bot.course.words import as_tree
+from bot.course.year import Course
+from bot.maths.read import Unreadable
+from bot.maths.show import plain
+from bot.maths.tree import Call, Equation, Inequality, Listing, Point, Ratio, Tree, letters_in, number
+from bot.maths.value import SHOWN_AS, Undefined, value
+from bot.vocabulary import TemplateId
+
+ATTEMPTS = 4000
+"""After so many draws that didn't fit the template is taken to have none."""
+
+
+@dataclass(frozen=True, slots=True)
+class Thrown:
+    """A draw that was thrown away, and why: `where` (the author's wish), `clash` or `undefined`."""
+
+    why: str
+    detail: str = ""
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """An item and what it was made of, for proofs."""
+
+    item: Item
+    draw: Draw
+
+
+def draw(course: Course, template: TemplateId, seed: int) -> Item:
+    """Draw an item.
+
+    Raises NoSuchThing for a template that isn't there, CourseErrors for one that can't be drawn (a course that
+    passes `evensum check-content` has none).
+    """
+    return draw_whole(course, course.template(template), seed).item
+
+
+def draw_whole(course: Course, template: Template, seed: int) -> Drawn:
+    """As `draw`, with the numbers that were drawn."""
+    prepared = prepared_of(course, template)
+    last = Thrown("where")
+    for attempt in range(ATTEMPTS):
+        found = try_once(course, prepared, seed, attempt)
+        if isinstance(found, Drawn):
+            return found
+        last = found
+    raise CourseErrors(
+        [
+            Fault(
+                "no-draws",
+                course.file_of(template),
+                template.line,
+                "No draw of this template fits.",
+                f"The last one was thrown away: {last.why} {last.detail}".rstrip()
+                + ". Widen the ranges or loosen `where`.",
+                f"template {template.name}",
+            )
+        ]
+    )
+
+
+def prepared_of(course: Course, template: Template) -> Prepared:
+    """The template with its maths read, kept for the next draw. Raises CourseErrors."""
+    ready = course.ready.get(template.id)
+    if not isinstance(ready, Prepared):
+        found, faults = prepare(template, course.file_of(template), course.missteps)
+        if found is None or faults:
+            raise CourseErrors(faults)
+        course.ready[template.id] = ready = found
+    return ready
+
+
+def try_once(course: Course, prepared: Prepared, seed: int, attempt: int) -> Drawn | Thrown:
+    """One attempt at a seed: an item, or why this draw doesn't do."""
+    chance = Chance(f"{prepared.template.id}/{seed}/{attempt}")
+    words: dict[str, str] = {}
+    for rows in prepared.template.recipe.words:
+        words.update(rows[chance.below(len(rows))])
+    numbers = {name: value(read_once(words[name])) for name in prepared.row_letters}
+    try:
+        letters = vary(prepared.order, chance, numbers)
+        if not kept(prepared.where, letters):
+            return Thrown("where")
+    except EmptyRange:
+        return Thrown("where")
+    except Undefined as undefined:
+        return Thrown("undefined", undefined.kind)
+    draw_ = Draw(letters, words, prepared.decimals, course.plurals)
+    try:
+        return _Making(course, prepared, draw_, chance).item(seed)
+    except Undefined as undefined:
+        return Thrown("undefined", undefined.kind)
+
+
+@dataclass(frozen=True, slots=True)
+class _Answer:
+    """An answer or misstep with the numbers in: as text for the key, and as maths where it is some."""
+
+    text: str
+    tree: Tree | None
+
+
+class _Making:
+    """Makes one item from one draw."""
+
+    def __init__(self, course: Course, prepared: Prepared, draw_: Draw, chance: Chance) -> None:
+        self.course, self.prepared, self.draw, self.chance = course, prepared, draw_, chance
+        self.template = prepared.template
+        self.recipe = self.template.recipe
+
+    def item(self, seed: int) -> Drawn | Thrown:
+        answer = self._answer(self.prepared.answer)
+        if answer is None:
+            return Thrown("undefined", "no case of the answer holds")
+        answer = self._as_choice(answer)
+        missteps = self._missteps(answer)
+        if isinstance(missteps, Thrown):
+            return missteps
+        choices = self._choices(answer, missteps)
+        if isinstance(choices, Thrown):
+            return choices
+        self.draw = self._with_answer(answer)
+        template, text = self.template, self.draw.text
+        say = {name: self.course.missteps[name].say for name in missteps}
+        key = Key(
+            answer=answer.text,
+            form=self.recipe.form,
+            unit=text(self.prepared.unit, marks=False) or None,
+            given=self._bare(self.prepared.given),
+            accept=self._bare(self.prepared.accept),
+            choices=choices,
+            form_is_the_skill=self.recipe.form_is_the_skill,
+            missteps=tuple(Misstep(name, wrong.text, say[name]) for name, wrong in missteps.items()),
+        )
+        lesson = self.course.title_of(template)
+        return Drawn(
+            Item(
+                template=template.id,
+                version=template.version,
+                seed=seed,
+                lesson=template.lesson,
+                lesson_title=lesson,
+                skills=template.skills,
+                ask=text(self.prepared.ask),
+                key=key,
+                hints=tuple(text(hint) for hint in self.prepared.hints),
+                steps=tuple(self._step(write, because) for write, because in self.prepared.steps),
+                figure=fill_figure(self.recipe.figure, self.draw),
+                choices=choices,
+                level=template.level,
+                calculator=self.course.calculator_for(template),
+            ),
+            self.draw,
+        )
+
+    # Answers -------------------------------------------------------------------------------------------
+
+    def _answer(self, cases: tuple[Case, ...]) -> _Answer | None:
+        gives = self.draw.case(cases)
+        if gives is None:
+            return None
+        if isinstance(gives, tuple):
+            return _Answer(self.draw.text(gives, marks=False), None)
+        if self.recipe.form == "choice":
+            return _Answer(self._button(gives), gives)
+        return _Answer(key_text(self.recipe.form, self.recipe.places, gives, self.draw), gives)
+
+    def _button(self, gives: Tree | Text) -> str:
+        """What stands on a button: written choices as written, choices made from missteps worked out."""
+        if isinstance(gives, tuple):
+            return self.draw.text(gives, marks=False)
+        if not self.prepared.choices and letters_in(gives) <= self.draw.letters.keys() and _is_formula(gives):
+            gives = as_tree(self.draw.worth(gives), decimal=bool(letters_in(gives) & self.draw.decimals))
+        shown = self.draw.show(gives)
+        unit = self.draw.text(self.prepared.unit, marks=False)
+        return f"{shown} {unit}" if unit else shown
+
+    def _missteps(self, answer: _Answer) -> dict[str, _Answer] | Thrown:
+        """The wrong answers of this draw. With buttons a misstep that leads to the right one falls away."""
+        found: dict[str, _Answer] = {}
+        for name, cases in self.prepared.missteps:
+            made = self._answer(cases)
+            if made is None:
+                continue
+            wrong = self._as_choice(made)
+            clash = next(
+                (
+                    other
+                    for other in ("the answer", *found)
+                    if self._same(wrong, answer if other == "the answer" else found[other])
+                ),
+                None,
+            )
+            if clash is None:
+                found[name] = wrong
+            elif not self.template.by_button:
+                return Thrown("clash", f"{name} gives the same as {clash}")
+        return found
+
+    def _as_choice(self, one: _Answer) -> _Answer:
+        """The written choice that equals this answer (`max(a/b, c/d)` may mean the button a/b)."""
+        choices = [found for cases in self.prepared.choices if (found := self._answer(cases)) is not None]
+        return next((choice for choice in choices if self._same(one, choice)), one)
+
+    def _same(self, one: _Answer, other: _Answer) -> bool:
+        if one.tree is None or other.tree is None:
+            return one.text == other.text
+        return one.text == other.text or same_thing(one.tree, other.tree, self.draw)
+
+    def _choices(self, answer: _Answer, missteps: dict[str, _Answer]) -> tuple[str, ...] | Thrown:
+        """The buttons in their order: as written, or the answer and its missteps by size or by chance."""
+        if self.recipe.form == "yes-no":
+            return ("yes", "no")
+        if self.recipe.form != "choice":
+            return ()
+        if not self.prepared.choices:
+            return self._made_choices([answer, *missteps.values()])
+        found = [choice for cases in self.prepared.choices if (choice := self._answer(cases)) is not None]
+        shown = [choice.text for choice in found]
+        if len(set(shown)) < len(shown):
+            return Thrown("clash", "two choices are the same")
+        for name, one in {"the answer": answer, **missteps}.items():
+            if one.text not in shown:
+                return Thrown("clash", f"{name} is {one.text}, which is no choice")
+        return tuple(self.chance.shuffled(shown) if self.recipe.shuffle else shown)
+
+    def _made_choices(self, answers: list[_Answer]) -> tuple[str, ...] | Thrown:
+        if len(answers) < 3:
+            return Thrown("clash", "fewer than three choices are left")
+        sizes: list[tuple[Fraction, str]] = []
+        for one in answers:
+            worth = None
+            if one.tree is not None and letters_in(one.tree) <= self.draw.letters.keys():
+                try:
+                    worth = self.draw.worth(one.tree)
+                except Undefined:
+                    worth = None
+            if not isinstance(worth, Fraction):
+                return tuple(self.chance.shuffled([one.text for one in answers]))
+            sizes.append((worth, one.text))
+        return tuple(text for _, text in sorted(sizes))
+
+    def _with_answer(self, answer: _Answer) -> Draw:
+        """The draw, knowing what the word *answer* stands for in the steps."""
+        tree: Tree | None = None
+        shown = ""
+        if self.recipe.form == "money" and answer.tree is not None:
+            shown = plain(Call("money", (number(self._number(answer.tree)),)))
+        elif answer.tree is None:
+            shown = answer.text
+        try:
+            tree = read_once(answer.text)
+        except Unreadable:
+            shown = shown or answer.text
+        if self.recipe.form == "choice" and answer.tree is not None:
+            tree, shown = self.draw.tree(answer.tree), answer.text
+        before = self.draw
+        return Draw(before.letters, before.words, before.decimals, before.plurals, tree, shown)
+
+    def _number(self, tree: Tree) -> Fraction:
+        worth = self.draw.worth(tree)
+        if isinstance(worth, tuple):
+            raise Undefined("no-number")
+        return worth
+
+    # Texts ---------------------------------------------------------------------------------------------
+
+    def _bare(self, text: Text | None) -> str | None:
+        if text is None:
+            return None
+        return "".join(self.draw.bare(part) for part in text if not isinstance(part, (str, Slot)))
+
+    def _step(self, write: Tree | Text, because: Text) -> Step:
+        shown = "" if isinstance(write, tuple) else self.draw.show(write)
+        return Step(shown, self.draw.text(because))
+
+
+def _is_formula(tree: Tree) -> bool:
+    """Whether a choice is a number to be worked out, and not a point, a ratio, an equation or the like."""
+    return not isinstance(tree, (Equation, Inequality, Ratio, Point, Listing)) and not (
+        isinstance(tree, Call) and tree.name in SHOWN_AS
+    )
+
+
+# Figures -------------------------------------------------------------------------------------------------
+
+
+def fill_figure(recipe: figures.Figure | None, draw_: Draw) -> Figure | None:
+    """A figure with the numbers in; None where there is none."""
+    if recipe is None:
+        return None
+    kind = figures.KINDS[str(recipe["figure"])]
+    return figures.fill(kind, {name: one for name, one in recipe.items() if name != "figure"}, _putter(draw_))
+
+
+def _putter(draw_: Draw) -> Callable[[figures.Holds, str], str]:
+    def put(holds: figures.Holds, text: str) -> str:
+        for word, meaning in draw_.words.items():
+            text = text.replace(f"{{{word}}}", meaning)
+        match holds:
+            case figures.Holds.WORDS | figures.Holds.CHOICE:
+                return text
+            case figures.Holds.NUMBER:
+                return _number_or_list(text, draw_)
+            case figures.Holds.EXPRESSION:
+                return _expression(text, draw_)
+        return _label(text, draw_)
+
+    return put
+
+
+def _number_or_list(text: str, draw_: Draw) -> str:
+    try:
+        tree = read_once(text)
+    except Unreadable:
+        return text
+    worth = draw_.worth(tree)
+    decimal = bool(letters_in(tree) & draw_.decimals) or "." in text
+    each = worth if isinstance(worth, tuple) else (worth,)
+    return ", ".join(plain(number(one, decimal)) for one in each)
+
+
+def _expression(text: str, draw_: Draw) -> str:
+    try:
+        return draw_.bare(read_once(text))
+    except Unreadable:
+        return text
+
+
+def _label(text: str, draw_: Draw) -> str:
+    """A label: maths, then unit words if wanted. A last letter that wasn't drawn is a unit: `a m`, `a b cm`."""
+    if text in ("unknown", "none", ""):
+        return text
+    before, _, last = text.rpartition(" ")
+    for maths, unit in ((text, ""), (before, last)):
+        try:
+            tree = read_once(maths)
+        except Unreadable:
+            continue
+        if unit or len(maths) == 1 or letters_in(tree) <= draw_.letters.keys() or "=" in maths:
+            try:
+                shown = draw_.bare(Call("value", (tree,))) if _is_value(tree, draw_) else draw_.bare(tree)
+            except Undefined:
+                continue
+            return f"{shown} {unit}".rstrip()
+    return text
+
+
+def _is_value(tree: Tree, draw_: Draw) -> bool:
+    """Whether a label is a number to be worked out (`2 a`), not maths to be shown (`x + 3`, `mixed(r)`)."""
+    if isinstance(tree, Call) or not letters_in(tree) <= draw_.letters.keys():
+        return False
+    try:
+        value(tree, draw_.letters)
+    except Undefined:
+        return False
+    return bool(letters_in(tree)) and not letters_in(tree) & draw_.decimals

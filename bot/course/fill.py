@@ -1,0 +1,229 @@
+"""Numbers put into an author's texts, and maths shown as people read it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping
+from dataclasses import dataclass
+from fractions import Fraction
+
+from bot.course.prepare import Case, Slot, Text
+from bot.course.words import Worth, as_tree, is_true, settled, work_out
+from bot.maths.show import plain
+from bot.maths.tree import (
+    Call,
+    Equation,
+    Inequality,
+    Letter,
+    Listing,
+    Mixed,
+    Number,
+    Pi,
+    Point,
+    Ratio,
+    Root,
+    Tree,
+    every,
+    letters_in,
+    number,
+    substitute,
+)
+from bot.maths.value import Undefined, value
+
+_LONG = re.compile(r"(?<![\d.,])\d{4,}(?![\d]*\.?\d*%)")
+
+
+@dataclass(frozen=True, slots=True)
+class Draw:
+    """What one draw gave: numbers for letters, words for slots, and which letters are shown as decimals."""
+
+    letters: Mapping[str, Worth]
+    words: Mapping[str, str]
+    decimals: frozenset[str]
+    plurals: Mapping[str, str]
+    answer: Tree | None = None
+    answer_text: str = ""
+
+    def tree(self, tree: Tree) -> Tree:
+        """The tree with the numbers in; letters that weren't drawn stay."""
+        numbers = {
+            name: as_tree(worth, decimal=name in self.decimals) for name, worth in self.letters.items()
+        }
+        if self.answer is not None:
+            numbers["answer"] = self.answer
+        return _decimal_calls(substitute(settled(tree, self.letters), numbers), tree, self.decimals)
+
+    def show(self, tree: Tree) -> str:
+        """The tree as people read it, thousands apart."""
+        if self.answer_text and type(tree).__name__ == "TheAnswer":
+            return self.answer_text
+        return grouped(plain(self.tree(tree)))
+
+    def bare(self, tree: Tree) -> str:
+        """As `show`, thousands not apart: for keys and figures, which programs read."""
+        return plain(self.tree(tree))
+
+    def text(self, text: Text, marks: bool = True) -> str:
+        """A text with numbers and words in; maths stands in backticks unless `marks` is off."""
+        mark = "`" if marks else ""
+        parts: list[str] = []
+        for part in text:
+            if isinstance(part, str):
+                parts.append(part)
+            elif isinstance(part, Slot):
+                parts.append(self._word(part))
+            else:
+                parts.append(f"{mark}{self.show(part)}{mark}")
+        return "".join(parts)
+
+    def _word(self, slot: Slot) -> str:
+        word = self.words.get(slot.word, slot.word.replace("_", " "))
+        if slot.count is None or work_out(slot.count, self.letters) == 1:
+            return word
+        return self.plurals.get(word, word + "s")
+
+    def worth(self, tree: Tree) -> Worth:
+        """The number, or list of numbers, that the tree stands for. Raises Undefined."""
+        letters: Mapping[str, Worth] = self.letters
+        if self.answer is not None:
+            letters = {**letters, "answer": value(self.answer)}
+        return work_out(tree, letters)
+
+    def case(self, cases: tuple[Case, ...]) -> Tree | Text | None:
+        """What the first case that holds gives; None if none does."""
+        for case in cases:
+            if case.when is None or is_true(case.when, self.letters):
+                return case.gives
+        return None
+
+
+def grouped(shown: str) -> str:
+    """Whole numbers of four digits and more with their thousands apart: 47305 as 47,305."""
+    return _LONG.sub(lambda found: f"{int(found[0]):,}" if found[0][0] != "0" else found[0], shown)
+
+
+def _decimal_calls(tree: Tree, written: Tree, decimals: frozenset[str]) -> Tree:
+    """`value(p q)` of letters shown as decimals is shown as a decimal too."""
+    if isinstance(tree, Call) and tree.name == "value" and letters_in(written) & decimals:
+        return Call("decimal", tree.parts)
+    if isinstance(tree, Equation) and isinstance(written, Equation):
+        pairs = zip(tree.sides, written.sides, strict=True)
+        return Equation(tuple(_decimal_calls(side, before, decimals) for side, before in pairs))
+    return tree
+
+
+# How an answer is stored ---------------------------------------------------------------------------------
+
+
+def key_text(form: str, places: int | None, tree: Tree, draw: Draw) -> str:
+    """The answer as its form writes it, fit to be typed: `3/4`, `2 1/2`, `12.50`, `x = 4`, `2, 3, 5`.
+
+    Raises Undefined where the formula has no value.
+    """
+    match tree:
+        case Equation((Letter() as letter, right)) if form == "equation-solution" and not letters_in(
+            right
+        ) - set(draw.letters):
+            return f"{letter.name} = {key_text('number', None, right, draw)}"
+    if form in _AS_SHOWN:
+        return draw.bare(tree)
+    match tree:
+        case Ratio(parts):
+            return ":".join(_number_text("number", None, _one(part, draw), False) for part in parts)
+        case Point(parts):
+            return (
+                "("
+                + ", ".join(
+                    _number_text("number", None, _one(part, draw), _is_decimal(part, draw)) for part in parts
+                )
+                + ")"
+            )
+        case Inequality():
+            return draw.bare(tree)
+    if any(isinstance(one, (Pi, Root)) for one in every(tree)):
+        return draw.bare(tree)
+    worth = draw.worth(tree)
+    if isinstance(worth, tuple):
+        return ", ".join(_number_text("number", None, one, _is_decimal(tree, draw)) for one in worth)
+    return _number_text(form, places, worth, _is_decimal(tree, draw))
+
+
+_AS_SHOWN = frozenset(("expression", "expression-any", "factored", "equation", "scientific", "prime-factors"))
+
+
+def _one(tree: Tree, draw: Draw) -> Fraction:
+    worth = draw.worth(tree)
+    if isinstance(worth, tuple):
+        raise Undefined("no-number")
+    return worth
+
+
+def _is_decimal(tree: Tree, draw: Draw) -> bool:
+    return bool(letters_in(tree) & draw.decimals) or any(
+        isinstance(one, Number) and one.places for one in every(tree)
+    )
+
+
+def _number_text(form: str, places: int | None, number_: Fraction, decimal: bool) -> str:
+    match form:
+        case "mixed":
+            return plain(Call("mixed", (number(number_),)))
+        case "percent":
+            return plain(Call("percent", (number(number_),)))
+        case "decimal":
+            return plain(Call("decimal", (number(number_),)))
+        case "money":
+            return _rounded(number_, 2)
+        case "decimal-rounded":
+            return _rounded(number_, places or 0)
+    return plain(number(number_, decimal))
+
+
+def _rounded(number_: Fraction, places: int) -> str:
+    """Rounded half up, zeros at the end kept."""
+    scale = 10**places
+    size = (abs(number_) * scale * 2 + 1) // 2
+    digits = str(size).rjust(places + 1, "0")
+    sign = "−" if number_ < 0 and size else ""
+    return sign + (f"{digits[:-places]}.{digits[-places:]}" if places else digits)
+
+
+def same_thing(one: Tree, other: Tree, draw: Draw) -> bool:
+    """Whether two answers are the same: equal numbers, equal lists, or equal for three trials of a letter.
+
+    Quick rather than certain, which is enough to throw a draw away; the proof asks the checker itself.
+    """
+    return _essence(one, draw) == _essence(other, draw)
+
+
+_TRIALS = (Fraction(7, 3), Fraction(-11, 5), Fraction(29, 7))
+
+
+def _essence(tree: Tree, draw: Draw) -> object:
+    match tree:
+        case Equation((Letter(), right)):
+            return _essence(right, draw)
+        case Equation(sides) | Listing(sides) | Point(sides):
+            return tuple(_essence(side, draw) for side in sides)
+        case Inequality(sides, signs):
+            return tuple(_essence(side, draw) for side in sides), signs
+        case Ratio((top, bottom)):
+            return _one(top, draw) / _one(bottom, draw) if _one(bottom, draw) else (0, 0)
+        case Mixed():
+            return value(tree)
+    free = sorted(letters_in(tree) - set(draw.letters))
+    if not free:
+        try:
+            return draw.worth(tree)
+        except Undefined as undefined:
+            if undefined.kind == "zero-bottom":
+                raise
+            return draw.bare(tree)
+    found = []
+    for trial in _TRIALS:
+        letters = {**draw.letters, **{name: trial + place for place, name in enumerate(free)}}
+        try:
+            found.append(work_out(tree, letters))
+        except Undefined:
+            return draw.bare(tree)
+    return tuple(found)

@@ -1,0 +1,106 @@
+"""Numbers drawn by chance, the same for the same seed in every run, on every machine and in every release."""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterator, Mapping, Sequence
+from fractions import Fraction
+from functools import lru_cache
+
+from bot.course.words import Worth, is_true, work_out, work_out_number
+from bot.maths.tree import Many, OneOf, Span, Tree
+from bot.maths.value import Undefined, value
+
+
+class EmptyRange(ArithmeticError):
+    """With the numbers drawn so far a range holds nothing; another draw may do."""
+
+
+class Chance:
+    """A stream of chance made from a text. Python's own generators may change between releases; a hash doesn't."""
+
+    def __init__(self, seed: str) -> None:
+        self._numbers = self._stream(seed)
+
+    @staticmethod
+    def _stream(seed: str) -> Iterator[int]:
+        block = 0
+        while True:
+            digest = hashlib.sha256(f"{seed}/{block}".encode()).digest()
+            for at in range(0, 32, 8):
+                yield int.from_bytes(digest[at : at + 8], "big")
+            block += 1
+
+    def below(self, n: int) -> int:
+        """A whole number from 0 to n - 1; n is far below 2^64, so all are as good as equally likely."""
+        return next(self._numbers) % n
+
+    def shuffled(self, things: Sequence[str]) -> list[str]:
+        """The things in an order made by chance."""
+        left, found = list(things), []
+        while left:
+            found.append(left.pop(self.below(len(left))))
+        return found
+
+
+def vary(
+    order: Sequence[tuple[str, Tree]], chance: Chance, begun: Mapping[str, Worth] | None = None
+) -> dict[str, Worth]:
+    """Draw all letters; `begun` holds those that have their number already.
+
+    Raises EmptyRange or Undefined where these draws can't go on.
+    """
+    letters: dict[str, Worth] = dict(begun or {})
+    for name, tree in order:
+        letters[name] = _one(tree, letters, chance)
+    return letters
+
+
+def kept(where: Tree | None, letters: Mapping[str, Worth]) -> bool:
+    """Whether the author keeps this draw."""
+    return where is None or is_true(where, letters)
+
+
+def _one(tree: Tree, letters: Mapping[str, Worth], chance: Chance) -> Worth:
+    match tree:
+        case Span():
+            return _from_span(tree, letters, chance)
+        case OneOf(parts):
+            return work_out(parts[chance.below(len(parts))], letters)
+        case Many(count, span):
+            size = work_out_number(count, letters)
+            return tuple(_from_span(span, letters, chance) for _ in range(int(size)))
+    return work_out(tree, letters)
+
+
+def _from_span(span: Span, letters: Mapping[str, Worth], chance: Chance) -> Fraction:
+    low, high = _number(span.low, letters), _number(span.high, letters)
+    step = _number(span.step, letters) if span.step is not None else Fraction(1)
+    if step <= 0 or high < low:
+        raise EmptyRange
+    count = int((high - low) / step) + 1
+    but = {_number(one, letters) for one in span.but}
+    # Numbers left out are few: stepping over them keeps the rest equally likely.
+    out = sorted(
+        place for one in but if (place := (one - low) / step).denominator == 1 and 0 <= place < count
+    )
+    if count - len(out) <= 0:
+        raise EmptyRange
+    chosen = chance.below(count - len(out))
+    for place in out:
+        if place <= chosen:
+            chosen += 1
+    return low + chosen * step
+
+
+def _number(tree: Tree, letters: Mapping[str, Worth]) -> Fraction:
+    constant = _constant(tree)
+    return work_out_number(tree, letters) if constant is None else constant
+
+
+@lru_cache(maxsize=20_000)
+def _constant(tree: Tree) -> Fraction | None:
+    try:
+        return value(tree)
+    except Undefined:
+        return None
