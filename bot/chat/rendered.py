@@ -5,9 +5,12 @@
 
 from __future__ import annotations
 
+import hashlib
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from typing import Any
+
+import msgspec
 
 # Published limits of the service (Bot API 10.0, as in telegram.constants).
 TEXT = 4096
@@ -56,6 +59,12 @@ class Drawing:
 
     recipe: str
     data: Mapping[str, Any]
+
+    @property
+    def key(self) -> str:
+        """The same for equal drawings."""
+        plain = msgspec.json.encode((self.recipe, self.data), order="sorted")
+        return hashlib.sha256(plain).hexdigest()
 
 
 @dataclass(frozen=True, slots=True)

@@ -201,7 +201,7 @@ def settle(s: Session, results: Sequence[Settled]) -> None:
             "new_message_id": one.message_id,
             "new_sent_at": one.sent_at,
             "new_not_before": one.not_before,
-            "new_fault": one.fault,
+            "new_fault": one.fault and one.fault[:200],
         }
         for one in results
     ]
@@ -273,12 +273,12 @@ def arrived(s: Session, chat: ChatId, about: str, message_id: int) -> None:
     )
 
 
-def withdraw(s: Session, chat: ChatId, *, pushes_only: bool = False) -> int:
+def withdraw(s: Session, chat: ChatId, *, pushes_only: bool = False, fault: str = "withdrawn") -> int:
     """Drop what waits for a chat (consent withdrawn, phone handed over); return how many those were."""
     statement = update(OutboxRow).where(OutboxRow.chat == chat, OutboxRow.state == State.WAITING.value)
     if pushes_only:
         statement = statement.where(OutboxRow.push)
-    done = s.execute(statement.values(state=State.GIVEN_UP.value, fault="withdrawn"))
+    done = s.execute(statement.values(state=State.GIVEN_UP.value, fault=fault))
     return int(done.rowcount)  # type: ignore[attr-defined]
 
 

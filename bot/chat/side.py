@@ -1,0 +1,250 @@
+"""The chat side as a whole: intake, handlers, desk and sender, joined and run until told to stop."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import Callable, Coroutine
+from concurrent.futures import Executor
+from contextlib import suppress
+from dataclasses import dataclass, field
+from typing import Any
+
+from aiohttp import web
+from sqlalchemy import Engine
+from telegram.error import InvalidToken, NetworkError, TelegramError
+from telegram.ext import ApplicationBuilder, ContextTypes
+
+from bot.chat import pace
+from bot.chat.calls import Draw, Service
+from bot.chat.desk import Desk, Route
+from bot.chat.handlers import ALLOWED, Chat, Context, Parts, add_handlers
+from bot.chat.intake import Intake, Polled, poll, webhook
+from bot.chat.lanes import Lanes
+from bot.chat.sender import Blocked, LanguageOf, Render, Sender
+from bot.chat.transport import AiohttpRequest
+from bot.now import Clock
+from bot.records.leader import Leader
+from bot.troubles import Trouble
+
+log = logging.getLogger(__name__)
+
+LANES = 4096
+DESKS = 4
+"""Batches under way at one time on PostgreSQL; SQLite has one writer."""
+LOOK = 2.0
+"""Seconds between two looks whether this process leads (still)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Saying:
+    """What the chat side asks of the rest: what to do, and how to say it."""
+
+    route: Route
+    sorry: Route
+    render: Render
+    language_of: LanguageOf
+    blocked: Blocked
+    draw: Draw
+
+
+@dataclass(frozen=True, slots=True)
+class Hook:
+    """Where the service brings updates to. `url` is what it calls, `path` its part behind the host."""
+
+    url: str
+    secret: str
+    host: str
+    port: int
+    path: str
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """How the service is reached. `alt`: it shows alternative texts, as the stand-in does."""
+
+    token: str
+    api: str
+    hook: Hook | None = None
+    alt: bool = False
+    connections: int = 40
+    paced: bool = True
+
+    @property
+    def bot_id(self) -> int:
+        """The bot's number; it stands before the colon of its token."""
+        return int(self.token.partition(":")[0])
+
+
+@dataclass
+class ChatSide:
+    """All of chat. `leading` holds what else only one process may do: the clock."""
+
+    engine: Engine
+    executor: Executor
+    clock: Clock
+    line: Line
+    saying: Saying
+    leading: list[Callable[[Callable[[], None]], Coroutine[Any, Any, None]]] = field(default_factory=list)
+    """Each gets the sender's wake-up (to be called in the event loop) and runs until cancelled."""
+
+    def __post_init__(self) -> None:
+        api, token = self.line.api.rstrip("/"), self.line.token
+        self.bot = Polled(
+            token,
+            base_url=f"{api}/bot",
+            base_file_url=f"{api}/file/bot",
+            request=AiohttpRequest(self.line.connections),
+            get_updates_request=AiohttpRequest(2),
+        )
+        lanes = Lanes(LANES)
+        self.application: Chat = (
+            ApplicationBuilder()
+            .bot(self.bot)
+            .updater(None)
+            .job_queue(None)
+            .context_types(ContextTypes(context=Context, bot_data=Parts))
+            .concurrent_updates(lanes)
+            .build()
+        )
+        one_process = self.engine.dialect.name == "sqlite"
+        self.sender = Sender(
+            self.engine,
+            self.executor,
+            self.clock,
+            Service(self.bot, self.saying.draw, self.line.alt),
+            self.saying.render,
+            self.saying.language_of,
+            self.saying.blocked,
+            limiter=pace.overall() if self.line.paced else None,
+            look_every=5.0 if one_process else 0.25,
+        )
+        self.desk = Desk(
+            self.engine, self.executor, self.clock, self.saying.route, self.saying.sorry, self.sender.wake
+        )
+        self.desks = 1 if one_process else DESKS
+        self.application.bot_data.desk = self.desk
+        self.application.bot_data.clock = self.clock
+        add_handlers(self.application)
+        self.intake = Intake(
+            self.application, lanes, self.engine, self.executor, self.clock, self.line.bot_id
+        )
+        self.ready = asyncio.Event()
+        """Set once updates come in."""
+
+    async def run(self, stop: asyncio.Event) -> None:
+        """Run until `stop` is set. Raises Trouble where the service refuses the token."""
+        await self._reach()
+        leader = Leader(self.engine)
+        runner = await self._listen() if self.line.hook else None
+        tasks: list[asyncio.Task[Any]] = []
+        try:
+            await self.application.start()
+            tasks += [asyncio.create_task(self.desk.run(), name="desk") for _ in range(self.desks)]
+            tasks.append(asyncio.create_task(self._lead(leader), name="leader"))
+            await self.intake.take_up()
+            tasks.append(asyncio.create_task(self._updates(), name="intake"))
+            self.ready.set()
+            await self._until(stop, tasks)
+        finally:
+            await self._stop(tasks, runner)
+            leader.step_down()
+
+    @staticmethod
+    async def _until(stop: asyncio.Event, tasks: list[asyncio.Task[Any]]) -> None:
+        """Wait for `stop`, or for a task that ended, which none does unless something is badly wrong."""
+        stopped = asyncio.create_task(stop.wait())
+        done, _ = await asyncio.wait([stopped, *tasks], return_when=asyncio.FIRST_COMPLETED)
+        stopped.cancel()
+        for task in done - {stopped}:
+            task.result()
+
+    async def _reach(self) -> None:
+        """Make sure that the service knows us; while it is away, wait."""
+        pause = 1.0
+        while True:
+            try:
+                await self.application.initialize()
+            except InvalidToken as error:
+                raise Trouble(
+                    "The chat service doesn't know this token.",
+                    "EVENSUM_TOKEN",
+                    "Copy it again from the service, or ask there for a new one.",
+                ) from error
+            except NetworkError as error:
+                log.warning("the service is away, next try in %.0f s: %s", pause, error)
+                await asyncio.sleep(pause)
+                pause = min(2 * pause, 30.0)
+            else:
+                return
+
+    async def _updates(self) -> None:
+        hook = self.line.hook
+        while True:
+            try:
+                # What waits at the service is never dropped: it is children's answers.
+                if hook is None:
+                    await self.bot.delete_webhook(drop_pending_updates=False)
+                else:
+                    await self.bot.set_webhook(
+                        hook.url,
+                        secret_token=hook.secret,
+                        allowed_updates=ALLOWED,
+                        drop_pending_updates=False,
+                    )
+            except TelegramError as error:
+                log.warning("the service can't be told how updates are to come: %s", error)
+                await asyncio.sleep(2)
+            else:
+                break
+        if hook is None:
+            await poll(self.bot, self.intake)
+        await asyncio.Event().wait()
+
+    async def _listen(self) -> web.AppRunner:
+        hook = self.line.hook
+        assert hook is not None
+        runner = web.AppRunner(webhook(self.intake, hook.path, hook.secret), access_log=None)
+        await runner.setup()
+        await web.TCPSite(runner, hook.host, hook.port).start()
+        return runner
+
+    async def _lead(self, leader: Leader) -> None:
+        """While this process leads: send, look at the clock, take up what others left."""
+        loop = asyncio.get_running_loop()
+        told = False
+        while True:
+            if await loop.run_in_executor(None, leader.try_to_lead):
+                work = [self.sender.run(), self.intake.sweep()]
+                work += [one(self.sender.wake) for one in self.leading]
+                tasks = [asyncio.create_task(one) for one in work]
+                try:
+                    while await loop.run_in_executor(None, leader.leads):
+                        done, _ = await asyncio.wait(tasks, timeout=LOOK, return_when=asyncio.FIRST_COMPLETED)
+                        for task in done:
+                            task.result()
+                    log.error("the lock on the database is lost; another process may lead now")
+                finally:
+                    for task in tasks:
+                        task.cancel()
+                    await asyncio.gather(*tasks, return_exceptions=True)
+            elif not told:
+                log.info("another process leads; this one takes updates only")
+                told = True
+            await asyncio.sleep(LOOK)
+
+    async def _stop(self, tasks: list[asyncio.Task[Any]], runner: web.AppRunner | None) -> None:
+        """Take nothing new, finish what is under way, and leave the rest for the next start."""
+        if runner is not None:
+            await runner.cleanup()
+        for task in tasks:
+            if task.get_name() == "intake":
+                task.cancel()
+        if self.application.running:
+            with suppress(TimeoutError):
+                await asyncio.wait_for(self.application.stop(), 5)
+        for task in tasks:
+            task.cancel()
+        await asyncio.gather(*tasks, return_exceptions=True)
+        with suppress(RuntimeError):  # a stop that took too long leaves it running; the process ends anyway
+            await self.application.shutdown()
