@@ -16,30 +16,22 @@ from bot.course.lesson import Strategy
 from bot.messages import DayReady, FinishFirst, Message, NothingNow, PhoneForStudent
 from bot.planner.calendar import days_away, next_school_day
 from bot.planner.plan import DayKind, DayPlan, WarmUp
-from bot.planner.plan_day import plan_day, seed_of
+from bot.planner.plan_day import seed_of
 from bot.records import days, people, sheets
 from bot.records.days import Fresh, ItemState, SchoolDay, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
 from bot.school import dates
 from bot.school.drawing import draw_all
-from bot.school.history import history_of
+from bot.school.planning import plan_for
 from bot.school.school import School
-from bot.school.wishes import WishKind, in_force, of_kind, wishes_for_plan
+from bot.school.wishes import WishKind, of_kind
 from bot.school_day import assessment
 from bot.school_day.onward import Here, onward
 from bot.vocabulary import ChatId, DayId, Part, TemplateId, Why
 
 STRINGS = 3
 """Mental-math strings of a warm-up."""
-
-
-def plan_for(s: Session, school: School, student: Student, on: date) -> tuple[DayPlan, list[Wish]]:
-    """The planner's proposal for a student's day; nothing is stored."""
-    wishes = in_force(s, student, on)
-    calendar = dates.calendar_of(s, student, on)
-    history = history_of(s, school, student, on, wishes, calendar)
-    return plan_day(on, school.syllabus, history, wishes_for_plan(student, wishes), student.id), wishes
 
 
 def make_day(

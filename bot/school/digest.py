@@ -1,0 +1,236 @@
+"""How a day went, as its digest tells it: from the rows as they stand, for any day."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from sqlalchemy.orm import Session
+
+from bot.course.item import plain_text
+from bot.messages import Digest, Message, OpenInFull, OpenItem, Talk
+from bot.planner.plan import DayKind
+from bot.records import attempts, days, people, sheets
+from bot.records.attempts import CHECKER, Attempt
+from bot.records.days import SchoolDay, Sent, Stage
+from bot.records.people import Student
+from bot.school import dates
+from bot.school.school import School
+from bot.school.standing import COUNTED, Counts, count_up
+from bot.school.wishes import WishKind, in_force, texts
+from bot.vocabulary import ChatId, Outcome, Part, Verdict
+
+IN_FULL = 2
+"""Unsolved items told in full; the others wait behind a button."""
+
+
+def digest(
+    s: Session,
+    school: School,
+    student: Student,
+    day: SchoolDay,
+    to: ChatId,
+    *,
+    key: str = "",
+    on_demand: bool = False,
+) -> Digest:
+    """How a day went, from the rows as they stand."""
+    items = days.items_of(s, day.id)
+    tried = attempts.attempts_of_day(s, day.id)
+    counts = count_up(items)
+    unsolved = _worth_telling([each for each in items if each.outcome is Outcome.UNSOLVED])
+    told = [open_item(school, each, tried.get(each.id, [])) for each in unsolved[:IN_FULL]]
+    sheet = sheets.sheet_of_day(s, day.id)
+    late_answers, late_right = _late(s, student, day)
+    comes = dates.next_day(s, student, day.date)
+    upcoming = _next_title(s, school, student, comes)
+    best = _best(s, student, sheet.id if sheet else 0)
+    return Digest(
+        to=to,
+        key=key,
+        day=day.id,
+        student=student.id,
+        name=student.name,
+        date=day.date.isoformat(),
+        variant=_variant(day, counts),
+        lesson=school.title(day.lesson) if day.lesson and day.notes.get("lesson_met") else "",
+        first_try=counts.first_try,
+        later_try=counts.later_try,
+        tries=counts.tries,
+        unsolved=counts.unsolved,
+        excused=counts.excused,
+        untouched=counts.untouched,
+        out_of=counts.asked,
+        well=_went_well(items),
+        open_items=tuple(told),
+        more_open=max(0, len(unsolved) - IN_FULL),
+        talk=tuple(_talk(school, each, tried.get(each.id, [])) for each in _to_talk_about(unsolved)),
+        facts=(sheet.right, len(sheet.facts)) if sheet and sheet.right is not None else None,
+        per_minute=sheet.per_minute if sheet else None,
+        best=best if sheet and sheet.per_minute else None,
+        late_answers=late_answers,
+        late_right=late_right,
+        week=week_signs(s, student, day.date),
+        tomorrow=upcoming,
+        tomorrow_date=comes.isoformat() if comes else "",
+        note=" ".join(texts(in_force(s, student, day.date), WishKind.NOTE, "text")),
+        accepted=tuple(
+            dict.fromkeys(
+                each.item.lesson_title
+                for each in items
+                if any(a.by != CHECKER and a.verdict is Verdict.RIGHT for a in tried.get(each.id, []))
+            )
+        ),
+        enough=day.enough,
+        small=day.small,
+        paper=day.on_paper,
+        minutes=round(day.seconds / 60),
+        on_demand=on_demand,
+    )
+
+
+def _variant(day: SchoolDay, counts: Counts) -> str:
+    if day.notes.get("off"):
+        return "day-off"
+    if day.late and day.started_at is None:
+        return "our-fault"
+    if day.started_at is None:
+        return "nothing-started"
+    if day.kind == DayKind.TEST and day.notes.get("handed_in"):
+        return "test"
+    if counts.asked and counts.first_try == counts.asked:
+        return "all-right"
+    if counts.untouched == counts.asked:
+        return "only-begun"
+    return "worked"
+
+
+def _worth_telling(unsolved: Sequence[Sent]) -> list[Sent]:
+    """Unsolved items of review and guided practice, those that were tried most first."""
+    mine = [each for each in unsolved if each.part in COUNTED]
+    return sorted(mine, key=lambda each: (each.part is Part.GUIDED, -each.tries, each.place))
+
+
+def open_item(school: School, sent: Sent, tried: Sequence[Attempt]) -> OpenItem:
+    """An unsolved item as a parent reads it."""
+    wrong = [attempt for attempt in tried if attempt.verdict is not Verdict.HELP]
+    named = [attempt.misstep for attempt in wrong if attempt.misstep]
+    return OpenItem(
+        item=sent.id,
+        title=sent.item.lesson_title,
+        ask=plain_text(sent.item.ask),
+        answered=wrong[-1].typed[:80] if wrong else "",
+        misstep=_say(school, sent, named[-1]) if named else "",
+        answer=sent.item.key.answer,
+    )
+
+
+def _say(school: School, sent: Sent, name: str | None) -> str:
+    says = {misstep.name: misstep.say for misstep in sent.item.key.missteps}
+    if name in says:
+        return says[name]
+    note = school.course.missteps.get(name or "")
+    return note.say if note else ""
+
+
+def _to_talk_about(unsolved: Sequence[Sent]) -> list[Sent]:
+    """One or two things for ten minutes, of different lessons."""
+    chosen: list[Sent] = []
+    for sent in unsolved:
+        if all(sent.lesson != other.lesson for other in chosen):
+            chosen.append(sent)
+    return chosen[:2]
+
+
+def _talk(school: School, sent: Sent, tried: Sequence[Attempt]) -> Talk:
+    named = [attempt.misstep for attempt in tried if attempt.misstep]
+    figure = str(sent.item.figure.get("figure", "")) if sent.item.figure else ""
+    return Talk(
+        skill=sent.item.skills[0] if sent.item.skills else "",
+        title=sent.item.lesson_title,
+        item=sent.id,
+        ask=plain_text(sent.item.ask),
+        say=_say(school, sent, named[-1]) if named else "",
+        draw=figure or sent.item.key.form,
+    )
+
+
+def _went_well(items: Sequence[Sent]) -> str:
+    """The lesson with most first tries and no miss; the hardest of several."""
+    good: dict[str, list[Sent]] = {}
+    for sent in items:
+        if sent.part in COUNTED:
+            good.setdefault(sent.item.lesson_title, []).append(sent)
+    sure = {
+        title: (len(sents), max(sent.item.level for sent in sents))
+        for title, sents in good.items()
+        if all(sent.outcome is Outcome.FIRST_TRY for sent in sents)
+    }
+    return max(sure, key=lambda title: sure[title]) if sure else ""
+
+
+def _late(s: Session, student: Student, day: SchoolDay) -> tuple[int, int]:
+    """Answers to the day before that came after its digest: how many, and how many of them right."""
+    earlier = days.last_days(s, student.id, day.date, 1)
+    if not earlier or earlier[0].closed_at is None:
+        return 0, 0
+    closed_at = earlier[0].closed_at
+    late = [
+        attempt
+        for tried in attempts.attempts_of_day(s, earlier[0].id).values()
+        for attempt in tried
+        if attempt.at > closed_at and attempt.verdict in (Verdict.RIGHT, Verdict.WRONG)
+    ]
+    return len(late), sum(1 for attempt in late if attempt.verdict is Verdict.RIGHT)
+
+
+def _best(s: Session, student: Student, but: int) -> float | None:
+    rates = [
+        each.per_minute
+        for each in sheets.answered_sheets(s, student.id)
+        if each.per_minute and each.id != but
+    ]
+    return max(rates, default=None)
+
+
+def _next_title(s: Session, school: School, student: Student, comes: date | None) -> str:
+    if comes is None:
+        return ""
+    fresh = people.student(s, student.id)
+    calendar_week = fresh.week[comes.weekday()]
+    lesson = school.lesson_at(fresh.lesson)
+    return lesson.title if lesson is not None and calendar_week != dates.LIGHT else ""
+
+
+def week_signs(s: Session, student: Student, on: date) -> str:
+    """The week of a date, Monday first, one letter a day.
+
+    d done, p partly, t a test, n not opened, o a day off, f free, . still to come.
+    """
+    monday = on - timedelta(days=on.weekday())
+    made = {day.date: day for day in days.days_between(s, student.id, monday, monday + timedelta(days=6))}
+    signs = ""
+    for n in range(7):
+        date_of = monday + timedelta(days=n)
+        day = made.get(date_of)
+        if day is not None and day.started_at is None:
+            signs += "n" if day.closed_at or date_of <= on else "."
+        elif day is not None and day.kind == DayKind.TEST:
+            signs += "t"
+        elif day is not None:
+            signs += "d" if day.stage is Stage.DONE and not day.enough else "p"
+        elif student.week[n] == "0":
+            signs += "f"
+        elif date_of > on:
+            signs += "."
+        else:
+            signs += "o"
+    return signs
+
+
+def in_full(s: Session, school: School, day: SchoolDay, to: ChatId, name: str) -> list[Message]:
+    """All unsolved items of a day in full, behind the digest's button."""
+    tried = attempts.attempts_of_day(s, day.id)
+    unsolved = _worth_telling([e for e in days.items_of(s, day.id) if e.outcome is Outcome.UNSOLVED])
+    told = tuple(open_item(school, each, tried.get(each.id, [])) for each in unsolved)
+    return [OpenInFull(to=to, day=day.id, name=name, items=told)]
