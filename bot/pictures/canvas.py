@@ -127,7 +127,15 @@ class Canvas:
         )
 
     def oval(
-        self, at: Point, rx: float, ry: float, start: float = 0, end: float = 360, *, dash: str = "", fill: str = ""
+        self,
+        at: Point,
+        rx: float,
+        ry: float,
+        start: float = 0,
+        end: float = 360,
+        *,
+        dash: str = "",
+        fill: str = "",
     ) -> None:
         """An oval or a piece of one, from one angle to another, counterclockwise from the right in degrees."""
         first, pieces = bends(at, rx, ry, start, end)
@@ -155,7 +163,8 @@ class Canvas:
 
     def arrow(self, one: Point, other: Point, width: float = 2, ink: str = INK, head: float = 8) -> None:
         """A line with a head at its end."""
-        self.line(one, other, width, ink)
+        length = hypot(other[0] - one[0], other[1] - one[1])
+        self.line(one, _toward(one, other, max(length - head / 2, 0)), width, ink)
         self.head(one, other, ink, head)
 
     def head(self, one: Point, other: Point, ink: str = INK, size: float = 8) -> None:
@@ -164,7 +173,11 @@ class Canvas:
         ux, uy = (other[0] - one[0]) / length, (other[1] - one[1]) / length
         back = (other[0] - size * ux, other[1] - size * uy)
         wing = 0.45 * size
-        corners = [other, (back[0] - wing * uy, back[1] + wing * ux), (back[0] + wing * uy, back[1] - wing * ux)]
+        corners = [
+            other,
+            (back[0] - wing * uy, back[1] + wing * ux),
+            (back[0] + wing * uy, back[1] - wing * ux),
+        ]
         self.shape(corners, fill=ink, width=0, ink=ink)
 
     def write(
@@ -257,9 +270,7 @@ def on_circle(at: Point, radius: float, degrees: float) -> Point:
     return (at[0] + radius * cos(radians(degrees)), at[1] - radius * sin(radians(degrees)))
 
 
-def bends(
-    at: Point, rx: float, ry: float, start: float, end: float
-) -> tuple[Point, list[tuple[Point, ...]]]:
+def bends(at: Point, rx: float, ry: float, start: float, end: float) -> tuple[Point, list[tuple[Point, ...]]]:
     """A piece of an oval as bends of at most a quarter turn each."""
     count = max(1, int(-(-abs(end - start) // 90)))
     turn = radians(end - start) / count

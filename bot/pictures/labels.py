@@ -21,7 +21,7 @@ SIZE = 16.0
 _CAPITAL = 0.7  # height of a capital letter beside the font's size, from the font's own tables
 _FRACTION = 0.88  # size of the two numbers of a fraction beside the label's
 _FRACTION_GAP = 0.21  # from the bar to the numbers
-_UNITS = frozenset("m g l L h s t d".split())
+_UNITS = frozenset(["m", "g", "l", "L", "h", "s", "t", "d"])
 _TOKEN = re.compile(
     r"(?P<fraction>(?<![\w.,/])(?:\d+|[a-zA-Z])/(?:\d+|[a-zA-Z])(?![\w/]))"
     r"|\^(?P<power>[−-]?\d+|[a-z](?![a-z]))"
@@ -72,7 +72,9 @@ def _is_word(label: str, at: int) -> bool:
     before, after = label[:at], label[at + 1 :]
     if label[at] in _UNITS and re.search(r"(\d|\?) $", before):
         return True
-    return label[at] in "aoeyu" and bool(re.match(r" [^\W\d_]{2,}", after)) or "'" in after[:1] + before[-1:]
+    return (label[at] in "aoeyu" and bool(re.match(r" [^\W\d_]{2,}", after))) or "'" in after[:1] + before[
+        -1:
+    ]
 
 
 @dataclass(frozen=True, slots=True)

@@ -30,7 +30,12 @@ def _compiler(layout: str) -> typst.Compiler:
 
 
 def typeset(
-    layout: str, data: object, into: Format = "png", *, made: datetime | None = None, pixels: float = PIXELS_PER_POINT
+    layout: str,
+    data: object,
+    into: Format = "png",
+    *,
+    made: datetime | None = None,
+    pixels: float = PIXELS_PER_POINT,
 ) -> bytes:
     """The layout file with the data in it. The same arguments give the same bytes.
 
