@@ -1,9 +1,233 @@
-"""Commands for content."""
+"""Commands for content: check what is written, look at it, begin a new lesson."""
 
 from __future__ import annotations
 
+import json
+from pathlib import Path
+from typing import TYPE_CHECKING, Annotated, Any, NoReturn
+
 import typer
+from rich.console import Console
+from rich.progress import Progress, SpinnerColumn, TextColumn, TimeElapsedColumn
+from rich.table import Table
+
+if TYPE_CHECKING:
+    from bot.course.lesson import Lesson
+    from bot.course.prove import Report
+    from bot.course.year import Course
+
+Content = Annotated[Path, typer.Option("--content", help="Folder that holds course.yaml.")]
+FOLDER = Path("content")
 
 
 def add_to(app: typer.Typer) -> None:
     """Add this area's commands."""
+    app.command("check-content")(check_content)
+    app.command("new-lesson")(new_lesson)
+    app.command("preview")(preview)
+
+
+def check_content(
+    only: Annotated[str, typer.Argument(help="Part of a file name: a unit's folder or a lesson.")] = "",
+    draws: Annotated[int, typer.Option(min=1, help="Draws of each template.")] = 300,
+    summary: Annotated[
+        bool, typer.Option("--summary", help="Print counts and a line for each template.")
+    ] = False,
+    as_json: Annotated[bool, typer.Option("--json", help="Print one JSON object.")] = False,
+    skills: Annotated[
+        bool, typer.Option("--skills", help="List all skills and the lessons that teach them.")
+    ] = False,
+    content: Content = FOLDER,
+) -> None:
+    """Prove every claim of the course; exit code 1 if there is a fault.
+
+    evensum check-content
+
+    evensum check-content order-of-operations --draws 1000 --summary
+    """
+    from bot.course.prove import check_folder
+
+    if skills:
+        _print_skills(content, as_json)
+        return
+    with Progress(
+        SpinnerColumn(),
+        TextColumn("{task.description}"),
+        TimeElapsedColumn(),
+        console=Console(stderr=True),
+        transient=True,
+    ) as bar:
+        task = bar.add_task("Reading", total=None)
+        report = check_folder(content, draws, only, lambda title: bar.update(task, description=title))
+    if as_json:
+        _say(json.dumps(_as_data(report), ensure_ascii=False, indent=2))
+    else:
+        _print_report(report, summary)
+    if report.faults:
+        raise typer.Exit(1)
+
+
+def new_lesson(
+    lesson: Annotated[str, typer.Argument(help="Its file name without ending: dividing-by-a-fraction.")],
+    unit: Annotated[str, typer.Option(help="The folder of its unit; by default that of course.yaml.")] = "",
+    content: Content = FOLDER,
+) -> None:
+    """Write a commented file to begin a lesson with.
+
+    evensum new-lesson comparing-fractions
+    """
+    from bot.course.load import load_with_faults
+    from bot.course.starting import starting_file
+
+    course, _ = load_with_faults(content)
+    place = next((one for one in course.units if lesson in one.lessons), None)
+    folder = unit or (f"unit-{place.n:02}" if place else "")
+    if not folder:
+        _stop(
+            f"course.yaml has no place for '{lesson}'.",
+            "Add it to a unit there, or name a folder: --unit unit-03.",
+        )
+    path = content / folder / f"{lesson}.md"
+    if path.exists():
+        _stop(f"{path} is there already.", "Nothing was changed.")
+    path.parent.mkdir(parents=True, exist_ok=True)
+    path.write_text(starting_file(course, lesson), encoding="utf-8")
+    _say(f"{path} is there. Write over its comments, then: evensum check-content {lesson}")
+
+
+def preview(
+    lesson: Annotated[
+        str, typer.Argument(help="A lesson, or one template: order-of-operations/plus-and-times.")
+    ],
+    draws: Annotated[int, typer.Option(min=1, help="Draws of each template.")] = 10,
+    seed: Annotated[int, typer.Option(help="First seed; the next draws count up from it.")] = 1,
+    as_json: Annotated[bool, typer.Option("--json", help="One JSON object a draw, a line each.")] = False,
+    content: Content = FOLDER,
+) -> None:
+    """Show a lesson's card and draws of its templates, as the phone would show them.
+
+    evensum preview order-of-operations --draws 3
+
+    evensum preview order-of-operations --json --seed 7
+    """
+    from bot.course.draw import draw
+    from bot.course.faults import CourseErrors
+    from bot.course.showing import item_as_data, item_as_text, lesson_as_text
+
+    course = _load(content)
+    name, _, template = lesson.partition("/")
+    holder = next((one for one in course.holders if one.id == name), None)
+    chosen = [one for one in holder.templates if template in ("", one.name)] if holder else []
+    if holder is None or not chosen:
+        from bot.course.faults import nearest
+
+        known = [one.id for one in course.holders] if holder is None else [one.id for one in holder.templates]
+        _stop(
+            f"There is no '{lesson}'.",
+            nearest(lesson, known) or "evensum check-content --summary lists them all.",
+        )
+    if not as_json and not template:
+        _say(lesson_as_text(holder))
+    try:
+        for one in chosen:
+            for number in range(seed, seed + draws):
+                item = draw(course, one.id, number)
+                _say(json.dumps(item_as_data(item), ensure_ascii=False) if as_json else item_as_text(item))
+    except CourseErrors as errors:
+        _stop(str(errors), "evensum check-content says more.")
+
+
+def _load(folder: Path) -> Course:
+    from bot.course.faults import CourseErrors
+    from bot.course.load import load_course
+
+    try:
+        return load_course(folder)
+    except CourseErrors as errors:
+        _stop(str(errors), f"{len(errors.faults)} fault(s). Nothing was drawn.")
+
+
+def _print_skills(content: Path, as_json: bool) -> None:
+    from bot.course.load import load_with_faults
+
+    course, _ = load_with_faults(content)
+    rows: list[tuple[str, str, str]] = [
+        (skill, lesson.id, "") for lesson in (*course.before, *course.lessons) for skill in lesson.skills
+    ]
+    rows += [(skill, lesson, "not written yet") for skill, lesson in course.planned.items()]
+    if as_json:
+        _say(json.dumps([{"skill": s, "lesson": lesson, "written": not note} for s, lesson, note in rows]))
+        return
+    for skill, lesson, note in rows:
+        _say(f"{skill:32} {lesson}{f'  ({note})' if note else ''}")
+
+
+def _print_report(report: Report, summary: bool) -> None:
+    for fault in report.faults:
+        _say(f"{fault}\n")
+    if summary:
+        table = Table("template", "level", "answer", "draws", "different", "kept", "clashed", box=None)
+        for one in report.templates:
+            table.add_row(
+                one.template.id,
+                one.template.level.name.lower(),
+                one.template.recipe.form,
+                str(one.draws),
+                str(one.different),
+                f"{one.kept:.0%}",
+                f"{one.clashed:.0%}",
+            )
+        Console(width=160).print(table)
+    counts = _counts(report)
+    _say(", ".join(f"{count} {name.replace('_', ' ')}" for name, count in counts.items()) + ".")
+
+
+def _counts(report: Report) -> dict[str, int]:
+    course = report.course
+    lessons: tuple[Lesson, ...] = course.lessons
+    return {
+        "units": len({lesson.unit for lesson in lessons}),
+        "lessons": len(lessons),
+        "lessons_before": len(course.before),
+        "hands_on": len(course.hands_on),
+        "tests": len(course.tests),
+        "templates": len(report.templates),
+        "missteps": len(course.missteps),
+        "mental_math": len(course.mental_math),
+        "puzzles": sum(len(strategy.templates) for strategy in course.puzzles),
+        "draws": sum(one.draws for one in report.templates),
+        "faults": len(report.faults),
+    }
+
+
+def _as_data(report: Report) -> dict[str, Any]:
+    return {
+        "counts": _counts(report),
+        "faults": [
+            {"kind": f.kind, "file": f.file, "line": f.line, "where": f.where, "what": f.what, "fix": f.fix}
+            for f in report.faults
+        ],
+        "templates": [
+            {
+                "template": one.template.id,
+                "level": one.template.level.name.lower(),
+                "form": one.template.recipe.form,
+                "skills": list(one.template.skills),
+                "draws": one.draws,
+                "different": one.different,
+                "kept": round(one.kept, 4),
+                "clashed": round(one.clashed, 4),
+                "work": round(one.work, 2),
+            }
+            for one in report.templates
+        ],
+    }
+
+
+def _say(text: str) -> None:
+    typer.echo(text)
+
+
+def _stop(what: str, fix: str) -> NoReturn:
+    typer.echo(f"{what}\n  {fix}", err=True)
+    raise typer.Exit(2)

@@ -9,8 +9,8 @@ from fractions import Fraction
 from bot.answers.key import Key, Misstep
 from bot.course import figures
 from bot.course.faults import CourseErrors, Fault
-from bot.course.fill import Draw, key_text, same_thing
-from bot.course.item import Figure, Item, Step
+from bot.course.fill import Draw, grouped, key_text, same_thing
+from bot.course.item import Figure, Item, Step, runs
 from bot.course.lesson import Template
 from bot.course.prepare import Case, Prepared, Slot, Text, prepare, read_once
 from bot.course.vary import Chance, EmptyRange, kept, vary
@@ -137,6 +137,9 @@ class _Making:
             return choices
         self.draw = self._with_answer(answer)
         template, text = self.template, self.draw.text
+        hints = tuple(text(hint) for hint in self.prepared.hints)
+        if any(run.text in (answer.text, grouped(answer.text)) for hint in hints for run in runs(hint)):
+            return Thrown("clash", "a hint shows the answer")
         say = {name: self.course.missteps[name].say for name in missteps}
         key = Key(
             answer=answer.text,
@@ -159,7 +162,7 @@ class _Making:
                 skills=template.skills,
                 ask=text(self.prepared.ask),
                 key=key,
-                hints=tuple(text(hint) for hint in self.prepared.hints),
+                hints=hints,
                 steps=tuple(self._step(write, because) for write, because in self.prepared.steps),
                 figure=fill_figure(self.recipe.figure, self.draw),
                 choices=choices,

@@ -172,11 +172,14 @@ def rebuilt(tree: Tree, change: Callable[[Tree], Tree]) -> Tree:
     for field in fields(tree):
         part: Any = getattr(tree, field.name)
         if isinstance(part, tuple):
-            changes[field.name] = tuple(change(one) if is_dataclass(one) else one for one in part)
-        elif is_dataclass(part):
-            below: Any = part
-            changes[field.name] = change(below)
+            changes[field.name] = tuple(_changed(one, change) for one in part)
+        else:
+            changes[field.name] = _changed(part, change)
     return replace(tree, **changes) if changes else tree
+
+
+def _changed(one: Any, change: Callable[[Any], Tree]) -> Any:
+    return change(one) if is_dataclass(one) else one
 
 
 def _call(name: str, parts: tuple[Worth, ...]) -> Worth:
