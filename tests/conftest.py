@@ -180,3 +180,9 @@ def session(engine: Engine) -> Iterator[Session]:
     """One open transaction on an empty database; committed when the test ends well."""
     with transaction(engine) as s:
         yield s
+
+
+@pytest.fixture
+def free_port() -> int:
+    """A port of this machine where nobody listens."""
+    return _free_port()

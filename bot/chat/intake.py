@@ -168,7 +168,7 @@ async def poll(bot: Polled, intake: Intake) -> None:
             log.error(
                 "another program fetches this bot's updates; only one may (`evensum doctor` tells more)"
             )
-            pause = 5.0
+            pause = min(max(1.0, 2 * pause), 10.0)  # after a restart it may be our own last call
         except InvalidToken:
             log.error("the service doesn't know this token (EVENSUM_TOKEN)")
             pause = 30.0

@@ -13,6 +13,7 @@ from concurrent.futures import Executor
 from contextlib import suppress
 from dataclasses import dataclass
 from datetime import timedelta
+from heapq import heappop, heappush
 
 from aiolimiter import AsyncLimiter
 from sqlalchemy import Engine
@@ -84,7 +85,8 @@ class Sender:
         self._gone: list[ChatId] = []
         self._sending: set[asyncio.Task[None]] = set()
         self._under_way = 0
-        self._look_at = float("inf")
+        self._looks: list[float] = []
+        """A heap of moments at which a message that was held back may leave."""
         self._pause_until = 0.0
         self._away = False
         self._trouble = 1.0
@@ -120,9 +122,11 @@ class Sender:
     async def _wait(self) -> None:
         """Wait until something may have changed."""
         now = asyncio.get_running_loop().time()
-        until = min(now + self._look_every, max(self._look_at, self._pause_until))
+        while self._looks and self._looks[0] <= now:
+            heappop(self._looks)
+        until = min([now + self._look_every, *self._looks[:1]])
         with suppress(TimeoutError):
-            await asyncio.wait_for(self._some.wait(), max(until - now, 0.005))
+            await asyncio.wait_for(self._some.wait(), max(until - now, 0.001))
 
     async def _send_some(self) -> bool:
         """Settle what is over, claim what may leave now, and send it on. False: nothing left."""
@@ -134,7 +138,8 @@ class Sender:
         if not room and not self._over:
             return False
         resting = self._chats.resting(loop.time()) if self._limiter is not None else {}
-        self._look_at = min(resting.values(), default=float("inf"))
+        for until in resting.values():
+            heappush(self._looks, until)
         ready = await self._settle_and_claim(room, tuple(resting))
         by_chat: dict[ChatId, list[_Ready]] = defaultdict(list)
         for one in ready:
@@ -155,7 +160,7 @@ class Sender:
         except Exception as error:
             log.error("the outbox can't be had, next try in a second: %s", type(error).__name__)
             self._over, self._gone = over + self._over, gone + self._gone
-            self._look_at = loop.time() + 1
+            heappush(self._looks, loop.time() + 1)
             return []
 
     def _in_one(
@@ -243,7 +248,7 @@ class Sender:
         return self._later(one.claimed.row, after, fault)
 
     def _later(self, row: int, seconds: float, fault: str) -> Settled:
-        self._look_at = min(self._look_at, asyncio.get_running_loop().time() + seconds)
+        heappush(self._looks, asyncio.get_running_loop().time() + seconds)
         until = self._clock.now() + timedelta(seconds=seconds)
         return Settled(row, State.WAITING, not_before=until, fault=fault)
 
@@ -255,7 +260,7 @@ class Sender:
         self._too_many = {one: until for one, until in self._too_many.items() if until > now}
         self._too_many[chat] = now + seconds
         if len(self._too_many) > 1:
-            self._pause_until = max(self._pause_until, *self._too_many.values())
+            self._pause(max(self._too_many.values()))
         log.warning(
             "too many messages: %.1f s rest for %s", seconds, "all" if len(self._too_many) > 1 else "a chat"
         )
@@ -264,7 +269,11 @@ class Sender:
     def _step_back(self) -> None:
         """The service is in trouble: look whether it answers before anything else is put at risk."""
         self._away = True
-        self._pause_until = max(self._pause_until, asyncio.get_running_loop().time() + 1)
+        self._pause(asyncio.get_running_loop().time() + 1)
+
+    def _pause(self, until: float) -> None:
+        self._pause_until = max(self._pause_until, until)
+        heappush(self._looks, self._pause_until)
 
     async def _reachable(self) -> bool:
         """Tell whether messages may be sent now; after trouble a harmless call has to succeed first."""
@@ -277,7 +286,7 @@ class Sender:
             await self._service.bot.get_me()
         except Exception as error:
             self._trouble = min(2 * self._trouble, LONGEST_PAUSE)
-            self._pause_until = loop.time() + self._trouble
+            self._pause(loop.time() + self._trouble)
             log.warning("the service is away, next look in %.0f s: %s", self._trouble, type(error).__name__)
             return False
         self._away, self._trouble = False, 1.0
