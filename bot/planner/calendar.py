@@ -129,10 +129,10 @@ def finish(
     `days_needed`: lesson days still to come (a lesson of two sittings counts twice, a test once).
     `lesson_days_planned` and `lesson_days_taken`: of the last weeks, how many lesson days there should have
     been and how many took place. The late end uses the lower end of an 80 % Wilson interval of that share
-    (with the weight of ten planned days on which eight took place, so that a bad first week doesn't shock
-    anybody). None if the calendar has no lesson days or the end lies more than six years away.
+    (with the weight of twenty planned days of which eighteen took place, so that a bad first week doesn't
+    shock anybody). None if the calendar has no lesson days or the end lies more than six years away.
     """
-    planned, taken = lesson_days_planned + 10, min(lesson_days_taken, lesson_days_planned) + 8
+    planned, taken = lesson_days_planned + 20, min(lesson_days_taken, lesson_days_planned) + 18
     share = max(0.2, _wilson_low(taken, planned, z=1.28))
     early = _nth_lesson_day(calendar, today, days_needed)
     late = _nth_lesson_day(calendar, today, ceil(days_needed / share))
