@@ -81,7 +81,7 @@ class World:
     def add_group(self, group: Group) -> Chat:
         """Add a group of people who are there already."""
         people = tuple(self.people[member] for member in group.members)
-        kind = "supergroup" if str(group.id).startswith("-100") else "group"
+        kind = "supergroup" if group.id <= -1_000_000_000_000 else "group"
         head: Json = {"id": group.id, "title": group.title, "type": kind}
         chat = Chat(group.id, group.title, people, head, is_group=True, started=True, bot_in=group.bot_in)
         self.chats[group.id] = chat
