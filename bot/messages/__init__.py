@@ -6,17 +6,20 @@ from typing import Any
 
 import msgspec
 
-from bot.messages import common, day, evening, reply
+from bot.messages import assessment, common, day, evening, family, reply, tutoring
+from bot.messages.assessment import *  # noqa: F403
 from bot.messages.base import AboutItem, IfUnsure, Message, Push
 from bot.messages.common import *  # noqa: F403
 from bot.messages.day import *  # noqa: F403
 from bot.messages.evening import *  # noqa: F403
+from bot.messages.family import *  # noqa: F403
 from bot.messages.reply import *  # noqa: F403
+from bot.messages.tutoring import *  # noqa: F403
 
 FORMER_NAMES: dict[str, str] = {}
 """Names that classes had in the last release, and the names they have now."""
 
-_MODULES = (common, day, reply, evening)
+_MODULES = (common, day, reply, evening, assessment, family, tutoring)
 
 ALL: dict[str, type[Message]] = {
     name: kind

@@ -90,6 +90,16 @@ class DigestLine(Push, frozen=True, kw_only=True):
     name: str
 
 
+class WeekPicture(Message, frozen=True, kw_only=True):
+    """A week as a picture. Days are (date, first-try, later-try, unsolved, not reached)."""
+
+    student: StudentId
+    name: str
+    monday: str
+    signs: str
+    days: tuple[tuple[str, int, int, int, int], ...] = ()
+
+
 class OpenInFull(Message, frozen=True, kw_only=True):
     """All unsolved items of a day in full: (title, question, answers typed, misstep, answer)."""
 

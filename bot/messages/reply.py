@@ -92,6 +92,7 @@ class Solution(AboutItem, frozen=True, kw_only=True):
     comes_back: bool = False
     figure: Figure | None = None
     alt: str = ""
+    to_grown_up: bool = False
 
 
 class NextStep(AboutItem, frozen=True, kw_only=True):

@@ -269,6 +269,14 @@ def students_of_parent(s: Session, parent: PersonId) -> list[Student]:
     return [Student(*row) for row in rows]
 
 
+def is_grown_up_of(s: Session, person: PersonId, student_id: StudentId) -> bool:
+    """Tell whether somebody is a parent or the tutor of a student."""
+    known = find_student(s, student_id)
+    if known is None:
+        return False
+    return known.tutor == person or any(each.id == student_id for each in students_of_parent(s, person))
+
+
 @dataclass(frozen=True, slots=True)
 class Reachable:
     """A person's chat, for messages to them. `speaking`: the student who holds the phone just now."""

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 from sqlalchemy.orm import Session
 
 from bot.course.item import plain_text
-from bot.messages import Digest, Message, OpenInFull, OpenItem, Talk
+from bot.messages import Digest, Message, OpenInFull, OpenItem, Talk, WeekPicture
 from bot.planner.plan import DayKind
 from bot.records import attempts, days, people, sheets
 from bot.records.attempts import CHECKER, Attempt
@@ -234,3 +234,23 @@ def in_full(s: Session, school: School, day: SchoolDay, to: ChatId, name: str) -
     unsolved = _worth_telling([e for e in days.items_of(s, day.id) if e.outcome is Outcome.UNSOLVED])
     told = tuple(open_item(school, each, tried.get(each.id, [])) for each in unsolved)
     return [OpenInFull(to=to, day=day.id, name=name, items=told)]
+
+
+def week_picture(s: Session, student: Student, day: SchoolDay, to: ChatId) -> WeekPicture:
+    """The week of a day as a picture: what was done, day by day."""
+    monday = day.date - timedelta(days=day.date.weekday())
+    made = days.days_between(s, student.id, monday, monday + timedelta(days=6))
+    rows = []
+    for each in made:
+        counts = count_up(days.items_of(s, each.id))
+        rows.append(
+            (each.date.isoformat(), counts.first_try, counts.later_try, counts.unsolved, counts.untouched)
+        )
+    return WeekPicture(
+        to=to,
+        student=student.id,
+        name=student.name,
+        monday=monday.isoformat(),
+        signs=week_signs(s, student, day.date),
+        days=tuple(rows),
+    )

@@ -78,25 +78,20 @@ def syllabus_of(course: Course) -> plan.Syllabus:
 
 
 def _test_places(course: Course, number: dict[LessonId, int]) -> list[plan.TestPlace]:
-    places = []
-    seen = 0
-    for n, test in enumerate(course.tests, start=1):
-        on = [number[line.lesson] for line in test.lines if line.lesson in number]
-        if not on or test.after not in number:
-            continue
-        new = [lesson for lesson in on if lesson > seen] or on
-        places.append(
-            plan.TestPlace(
-                n=n,
-                unit=test.unit,
-                after=number[test.after],
-                new=(min(new), max(new)),
-                cumulative=(min(on), max(on)),
-                items=test.items,
-            )
+    """Tests whose lessons are all written; the others come with their lessons."""
+    return [
+        plan.TestPlace(
+            n=test.n,
+            unit=test.unit,
+            after=number[test.after],
+            new=(number[test.new[0]], number[test.new[1]]),
+            cumulative=(number[test.cumulative[0]], number[test.cumulative[1]]),
+            items=test.items,
+            new_share=float(test.new_share),
         )
-        seen = max(on)
-    return places
+        for test in course.tests
+        if {test.after, *test.new, *test.cumulative} <= number.keys()
+    ]
 
 
 def _place(course: Course, after: LessonId, number: dict[LessonId, int]) -> int:

@@ -11,7 +11,7 @@ from bot.messages import FirstCounts, Message, NotText, PhotoKept
 from bot.records import days, files, focus
 from bot.records.days import ItemState
 from bot.school import dates
-from bot.school_day.onward import Here
+from bot.school_day.asking import Here
 
 PHOTOS = 10
 """Photos kept a day, as the consent says."""

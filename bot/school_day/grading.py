@@ -8,14 +8,13 @@ from sqlalchemy.orm import Session
 
 from bot.answers import Judgement, judge
 from bot.happened import Typed
-from bot.planner.plan_day import seed_of
 from bot.records import attempts, days
 from bot.records.days import Fresh, ItemState, SchoolDay, Sent, Stage
 from bot.school.drawing import draw_again
 from bot.school.school import TRIES
 from bot.school.standing import relearn
 from bot.school.wishes import WishKind, in_force, of_kind
-from bot.school_day.onward import Here
+from bot.school_day.asking import Here
 from bot.vocabulary import Outcome, Part, Verdict, Why
 
 PAUSE = 600
@@ -50,7 +49,7 @@ def grade(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed, text
     judgement = judge(text, sent.item.key)
     if judgement.verdict not in (Verdict.RIGHT, Verdict.HELP):
         judgement = _as_taught(s, here, day, sent, text, judgement)
-    not_started = judgement.verdict is Verdict.FORM and judgement.reason == "not-started"
+    not_started = judgement.not_started
     free = judgement.verdict is not Verdict.WRONG and not (not_started and sent.not_started)
 
     attempt = attempts.add_attempt(s, sent.id, typed.update, text[:4096], sent.hints, typed.at)
@@ -130,6 +129,3 @@ def come_back(s: Session, here: Here, day: SchoolDay, sent: Sent) -> bool:
     fresh = Fresh(Part.REVIEW, place, item, Why.COMEBACK, dict(sent.because), comeback_of=sent.id)
     days.add_items(s, day.id, sent.student, [fresh])
     return True
-
-
-__all__ = ["Graded", "come_back", "grade", "seed_of", "tries_of", "work"]

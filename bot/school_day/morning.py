@@ -27,7 +27,8 @@ from bot.school.planning import plan_for
 from bot.school.school import School
 from bot.school.wishes import WishKind, of_kind
 from bot.school_day import assessment
-from bot.school_day.onward import Here, onward
+from bot.school_day.asking import Here
+from bot.school_day.onward import onward
 from bot.vocabulary import ChatId, DayId, Part, TemplateId, Why
 
 STRINGS = 3

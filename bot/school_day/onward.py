@@ -2,36 +2,33 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
-from datetime import datetime
-
 from sqlalchemy.orm import Session
 
 from bot.course.figures import alt
-from bot.messages import CardShown, CopyTen, DayDone, FactsSheet, Lead, Message, SetDone, WorkedShown
+from bot.messages import (
+    CardShown,
+    CopyTen,
+    DayDone,
+    FactsSheet,
+    Lead,
+    Message,
+    NothingNow,
+    SetDone,
+    WorkedShown,
+)
 from bot.records import days, focus, sheets
-from bot.records.days import ItemState, SchoolDay, Sent, Stage
-from bot.records.people import Student, change_student
-from bot.school.drawing import show_item
-from bot.school.school import School
+from bot.records.days import ItemState, SchoolDay, Stage
+from bot.records.people import change_student
 from bot.school.standing import count_up
 from bot.school.wishes import in_force, link_of
-from bot.vocabulary import ChatId, Outcome, Part
+from bot.school_day import assessment
+from bot.school_day.asking import Here, show
+from bot.vocabulary import Outcome, Part
 
 COPY = ("14", "72", "305", "68", "9", "41", "127", "56", "83", "20")
 """Ten numbers to copy once, so that typing time can be taken off; as many digits as a sheet's answers have."""
 SET = 4
 """Review comes in sets of four, with a breath between."""
-
-
-@dataclass(frozen=True, slots=True)
-class Here:
-    """Who is speaking where, and when: what every step of the day needs."""
-
-    school: School
-    student: Student
-    chat: ChatId
-    at: datetime
 
 
 def onward(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> list[Message]:
@@ -41,6 +38,8 @@ def onward(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> 
             return start(s, here, day)
         case Stage.WARM_UP:
             return _warm_up(s, here, day, lead)
+        case Stage.TEST:
+            return assessment.onward(s, here, day)
         case Stage.CARD:
             return card(s, here, day, lead)
         case Stage.GUIDED:
@@ -52,7 +51,9 @@ def onward(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> 
 
 
 def start(s: Session, here: Here, day: SchoolDay) -> list[Message]:
-    """Start was pressed: the warm-up comes first."""
+    """Start was pressed: the warm-up comes first. A test waits until a grown-up opened it."""
+    if assessment.waits_for_grown_up(day):
+        return [NothingNow(to=here.chat, why="test-waits")]
     days.change_day(s, day.id, stage=Stage.WARM_UP, started_at=here.at, last_reply_at=here.at)
     return onward(s, here, days.day(s, day.id))
 
@@ -73,6 +74,8 @@ def _warm_up(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list[
     waiting = days.next_item(s, day.id, Part.WARM_UP)
     if waiting is not None:
         return [show(s, here, day, waiting, lead)]
+    if assessment.is_open(day):
+        return _enter(s, here, day, Stage.TEST, lead)
     return _enter(s, here, day, Stage.CARD if day.lesson else Stage.REVIEW, lead)
 
 
@@ -157,17 +160,6 @@ def _review(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list[M
             )
         ]
     return [show(s, here, day, waiting, lead)]
-
-
-def show(
-    s: Session, here: Here, day: SchoolDay, sent: Sent, lead: Lead | None = None, *, again: bool = False
-) -> Message:
-    """Ask one item, and note that the next word is meant for it."""
-    if sent.state is ItemState.WAITING:
-        days.change_item(s, sent.id, state=ItemState.SHOWN)
-    focus.set_focus(s, here.chat, here.student.id, "item", here.at, item=sent.id, ref=day.id)
-    _, out_of = days.count_items(s, day.id, sent.part)
-    return show_item(here.chat, here.school, day, sent, out_of, lead=lead, again=again)
 
 
 def done(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> Message:

@@ -11,8 +11,9 @@ from bot.happened import Typed
 from bot.messages import Message, NothingNow, PaperGraded, PaperSheet
 from bot.records import days, focus
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
+from bot.school_day.asking import Here
 from bot.school_day.grading import grade
-from bot.school_day.onward import Here, onward
+from bot.school_day.onward import onward
 from bot.vocabulary import ItemId, Part, Verdict
 
 ROWS = 12

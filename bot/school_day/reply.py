@@ -24,8 +24,9 @@ from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.outbox import could_be_seen, newest_shown, shown
 from bot.school.drawing import short
 from bot.school_day import paper, stuck, warm_up
+from bot.school_day.asking import Here
 from bot.school_day.grading import Graded, grade, tries_of
-from bot.school_day.onward import Here, onward
+from bot.school_day.onward import onward
 from bot.vocabulary import ItemId, Part, Verdict
 
 
@@ -128,7 +129,7 @@ def say(
                     to=here.chat,
                     item=sent.id,
                     form=key.form,
-                    reason=judgement.reason,
+                    reason="not-started" if judgement.not_started else judgement.reason,
                     read_as=judgement.read_as,
                     counted=not graded.free,
                     choices=sent.item.choices,
@@ -232,6 +233,12 @@ def _instead_of_a_press(s: Session, here: Here, day_id: int) -> list[Message]:
     if day.stage is Stage.CARD:
         days.change_day(s, day.id, stage=Stage.GUIDED)
     return onward(s, here, days.day(s, day.id))
+
+
+def in_focus(s: Session, here: Here) -> Sent | None:
+    """The item that the chat is in the middle of, or None."""
+    middle = focus.focus(s, here.chat, here.student.id)
+    return days.item(s, middle.item) if middle and middle.item is not None else None
 
 
 def _which(s: Session, here: Here) -> list[Message]:

@@ -23,8 +23,9 @@ from bot.messages import (
 from bot.records import attempts, days, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.school.drawing import alt_of, steps_of
+from bot.school_day.asking import Here, show
 from bot.school_day.grading import come_back
-from bot.school_day.onward import Here, onward, show
+from bot.school_day.onward import onward
 from bot.vocabulary import ItemId, Outcome, Part
 
 

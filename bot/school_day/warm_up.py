@@ -17,7 +17,8 @@ from bot.records.focus import Focus
 from bot.records.outbox import sent_at
 from bot.records.people import change_student
 from bot.records.sheets import Sheet
-from bot.school_day.onward import COPY, Here, onward
+from bot.school_day.asking import Here
+from bot.school_day.onward import COPY, onward
 from bot.vocabulary import Verdict
 
 TOO_LONG = 600

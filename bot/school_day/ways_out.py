@@ -7,7 +7,8 @@ from sqlalchemy.orm import Session
 from bot.messages import Message, NotForYou, SmallDay
 from bot.records import days
 from bot.records.days import ItemState, SchoolDay, Stage
-from bot.school_day.onward import Here, done, onward
+from bot.school_day.asking import Here
+from bot.school_day.onward import done, onward
 from bot.vocabulary import Part
 
 SMALL = 6

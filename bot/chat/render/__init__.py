@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
+from bot.chat.render import assessment, common, day, evening, reply
 from bot.chat.render.registry import RENDERERS, Says
 from bot.chat.rendered import Rendered
 from bot.chat.words import words_for
 from bot.messages import Message
 
-from bot.chat.render import common, day, evening, reply  # isort: skip  # they fill RENDERERS
-
-_FILLED = (common, day, evening, reply)
+FILLED = (assessment, common, day, evening, reply)
+"""The modules whose import fills RENDERERS."""
 
 
 def render(message: Message, language: str) -> Rendered:

@@ -54,7 +54,12 @@ class Text:
             length = units(words)
             if mark and length:
                 last = found[-1] if found else None
-                joins = last and last.kind == mark and last.url == (url or None) and last.offset + last.length == at
+                joins = (
+                    last
+                    and last.kind == mark
+                    and last.url == (url or None)
+                    and last.offset + last.length == at
+                )
                 if last and joins:
                     found[-1] = Entity(mark, last.offset, last.length + length, url or None)
                 else:

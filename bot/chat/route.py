@@ -1,0 +1,149 @@
+"""What happened -> the use case it belongs to. Who is speaking decides; nothing is worked out here."""
+
+from __future__ import annotations
+
+from sqlalchemy.orm import Session
+
+from bot import family, tutoring
+from bot.answers import Key, judge
+from bot.happened import Command, Edited, Happened, InGroup, Left, Pressed, SentFile, Typed
+from bot.messages import Help, LeaveGroup, Message, NotForYou, NotLinked, NotText, Trouble
+from bot.now import Clock
+from bot.records import outbox, people
+from bot.records.people import Person
+from bot.school.school import School
+from bot.school_day import besides, presses, reply, speaking
+from bot.school_day.onward import Here
+from bot.vocabulary import Role, Verdict
+
+
+class Route:
+    """Everything that can happen in a chat goes through here, inside an open transaction."""
+
+    def __init__(self, school: School, clock: Clock) -> None:
+        self._school = school
+        self._clock = clock
+
+    def __call__(self, s: Session, what: Happened) -> list[Message]:
+        """Return what is to be said."""
+        if isinstance(what, InGroup):
+            return [LeaveGroup(to=what.chat)]
+        if isinstance(what, Left):
+            people.block(s, what.chat, blocked=not what.back)
+            return []
+        if isinstance(what, Command) and what.name == "start" and what.rest:
+            return family.start_link(s, self._school, what.chat, what.rest, what.at)
+        person = people.who(s, what.chat)
+        if person is None:
+            return self._stranger(s, what)
+        if isinstance(what, Pressed):
+            about = outbox.shown(s, what.chat, what.message)
+            if about is None:
+                outbox.arrived(s, what.chat, _about_of(what), what.message)
+            return self._pressed(s, person, what)
+        if isinstance(what, Command):
+            return self._command(s, person, what)
+        if person.speaking is not None:
+            return self._student(s, person, what)
+        return self._grown_up(s, person, what)
+
+    def sorry(self, s: Session, what: Happened) -> list[Message]:
+        """What a chat hears when its update could not be handled."""
+        return [Trouble(to=what.chat)]
+
+    def _stranger(self, s: Session, what: Happened) -> list[Message]:
+        if isinstance(what, Pressed):
+            answered = family.take_stranger_press(s, self._school, what)
+            if answered is not None:
+                return answered
+        return [NotLinked(to=what.chat)]
+
+    def _here(self, s: Session, person: Person, what: Happened) -> Here | None:
+        if person.speaking is None:
+            return None
+        student = people.student(s, person.speaking)
+        if person.shared:
+            people.speak(s, person.chat, student.id, self._clock.now())
+        return Here(self._school, student, person.chat, what.at)
+
+    def _student(self, s: Session, person: Person, what: Typed | Edited | SentFile) -> list[Message]:
+        here = self._here(s, person, what)
+        assert here is not None
+        if not here.student.consented:
+            return [NotForYou(to=person.chat, why="no-consent")]
+        told = [] if here.student.told else [speaking.tell(s, person.chat, here.student)]
+        match what:
+            case Typed():
+                return told + reply.take_reply(s, here, what)
+            case Edited():
+                return told + besides.edited(s, here, what)
+            case SentFile():
+                return told + besides.take_file(s, here, what)
+
+    def _grown_up(self, s: Session, person: Person, what: Typed | Edited | SentFile) -> list[Message]:
+        if isinstance(what, SentFile):
+            taken = tutoring.take_file(s, self._school, person, what) if Role.TUTOR in person.roles else None
+            return taken if taken is not None else [NotText(to=person.chat, what="grown-up")]
+        if isinstance(what, Edited):
+            return []
+        for take in (tutoring.take_text, family.take_text):
+            taken = take(s, self._school, person, what)
+            if taken is not None:
+                return taken
+        if people.shares_phone(s, person.chat) and _reads_like_an_answer(what.text):
+            return speaking.who_speaks(s, person, why="words")
+        return [Help(to=person.chat, role=_role(person))]
+
+    def _command(self, s: Session, person: Person, what: Command) -> list[Message]:
+        if person.speaking is not None:
+            here = self._here(s, person, what)
+            assert here is not None
+            if person.shared and what.name == "back":
+                return speaking.give_back(s, person, what.at)
+            answered = presses.student_command(s, here, what)
+            if answered is not None:
+                return answered
+            if person.shared:
+                return [Help(to=person.chat, role="student")]
+        for take in (tutoring.take_command, family.take_command):
+            answered = take(s, self._school, person, what)
+            if answered is not None:
+                return answered
+        if what.name in ("start", "help"):
+            return [Help(to=person.chat, role=_role(person))]
+        return [NotForYou(to=person.chat, why="no-such-command")]
+
+    def _pressed(self, s: Session, person: Person, what: Pressed) -> list[Message]:
+        if what.verb.startswith("t-"):
+            taken = tutoring.take_press(s, self._school, person, what)
+            return taken if taken is not None else [NotForYou(to=person.chat)]
+        if what.verb.startswith("f-"):
+            taken = family.take_press(s, self._school, person, what)
+            return taken if taken is not None else [NotForYou(to=person.chat)]
+        if what.verb in presses.SPEAKING:
+            return presses.hold_the_phone(s, self._school, person, what)
+        if what.verb in presses.GROWN_UP:
+            return presses.grown_up(s, self._school, person, what)
+        here = self._here(s, person, what)
+        if here is None:
+            return [NotForYou(to=person.chat, why="student")]
+        if not here.student.consented:
+            return [NotForYou(to=person.chat, why="no-consent")]
+        return presses.student(s, here, what)
+
+
+def _about_of(what: Pressed) -> str:
+    """What the message showed under which a button was pressed, as far as the button tells."""
+    ref = what.ref.partition(":")[0]
+    return f"item/{ref}" if what.verb in ("hint", "later", "again", "about", "choose", "step") else ""
+
+
+def _role(person: Person) -> str:
+    if person.speaking is not None:
+        return "student"
+    return "tutor" if Role.TUTOR in person.roles else "parent"
+
+
+def _reads_like_an_answer(text: str) -> bool:
+    """Whether words of a grown-up look like a child's answer: a number, mostly."""
+    return judge(text, Key(answer="0", form="number")).verdict not in (Verdict.UNREADABLE, Verdict.HELP)

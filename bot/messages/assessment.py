@@ -1,0 +1,61 @@
+"""What is said around a test."""
+
+from __future__ import annotations
+
+from bot.messages.base import AboutItem, Message
+from bot.vocabulary import DayId, ItemId, Verdict
+
+
+class TestWaits(Message, frozen=True, kw_only=True):
+    """To a grown-up: what the test holds, how long it takes, that there is no clock; opens it."""
+
+    __test__ = False
+
+    day: DayId
+    name: str
+    title: str
+    items: int
+    minutes: int
+    opened: bool = False
+
+
+class TestNoted(AboutItem, frozen=True, kw_only=True):
+    """After an answer in a test: nothing but *Noted* and the number left."""
+
+    __test__ = False
+
+    day: DayId
+    left: int
+
+
+class TestList(Message, frozen=True, kw_only=True):
+    """All answers so far, to be looked through before *Hand in*. Rows are (number, item, answer as typed)."""
+
+    __test__ = False
+
+    day: DayId
+    rows: tuple[tuple[int, ItemId, str], ...]
+    blank: int
+
+
+class TypeAgain(Message, frozen=True, kw_only=True):
+    """After *Hand in*: answers whose form, unit or spelling wants typing again, once. Rows: (number, item, why)."""
+
+    day: DayId
+    rows: tuple[tuple[int, ItemId, Verdict], ...]
+
+
+class TestDone(Message, frozen=True, kw_only=True):
+    """The count, what stands firm, what to rework; the same to child and parent."""
+
+    __test__ = False
+
+    day: DayId
+    name: str
+    title: str
+    right: int
+    out_of: int
+    firm: tuple[str, ...] = ()
+    rework: tuple[str, ...] = ()
+    second_look: bool = False
+    to_parent: bool = False
