@@ -177,4 +177,11 @@ def lock_chat(s: Session, chat: int) -> None:
         s.execute(_LOCK_CHAT, {"chat": chat})
 
 
+def lock_named(s: Session, name: str) -> None:
+    """Wait until no other transaction holds this name; it is free again when this one ends."""
+    if s.get_bind().dialect.name == "postgresql":
+        s.execute(_LOCK_NAME, {"name": name})
+
+
 _LOCK_CHAT = text("SELECT pg_advisory_xact_lock(:chat)")
+_LOCK_NAME = text("SELECT pg_advisory_xact_lock(hashtextextended(:name, 1))")
