@@ -94,7 +94,11 @@ def _grade_one(
     graded = grade(s, here, days.day(s, sent.day), sent, typed, text)
     judgement = graded.judgement
     says = {misstep.name: misstep.say for misstep in sent.item.key.missteps}
-    word = says.get(judgement.misstep or "", "") if judgement.verdict is Verdict.WRONG else judgement.reason
+    word = judgement.reason
+    if judgement.verdict is Verdict.WRONG:
+        word = says.get(judgement.misstep or "", "")
+    elif judgement.verdict is Verdict.FORM:
+        word = judgement.reason or sent.item.key.form
     if graded.over:
         word = "over"
     return number, judgement.verdict, sent.id, judgement.read_as, word

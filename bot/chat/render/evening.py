@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.chat.render.registry import button, renders, say
-from bot.chat.rendered import Button, Rendered
+from bot.chat.rendered import Button, Drawing, Picture, Rendered
 from bot.chat.words import Text, Words, bold, from_content, join, plain
 from bot.messages import (
     Accepted,
@@ -14,6 +14,7 @@ from bot.messages import (
     StillHard,
     Talk,
     TalkNoted,
+    WeekPicture,
 )
 
 SIGNS = {"d": "●", "p": "◐", "t": "◆", "n": "○", "o": "–", "f": "", ".": "·"}
@@ -61,7 +62,7 @@ def _head(words: Words, m: Digest) -> Text:
 
 
 def _first_sentence(words: Words, m: Digest) -> Text:
-    done = m.first_try + m.later_try + m.unsolved
+    done = m.first_try + m.later_try
     key = "enough" if m.enough and m.variant == "worked" else m.variant
     first = words(f"digest-{key}", name=m.name, done=done, out_of=m.out_of, first=m.first_try)
     well = [words("digest-well", well=m.well)] if m.well and m.variant not in ("all-right", "test") else []
@@ -176,6 +177,21 @@ def digest_line(words: Words, m: DigestLine) -> Rendered:
         words("digest-line", name=m.name),
         buttons=[[button(words, "button-open-digest", f"digest:{m.day}")]],
     )
+
+
+@renders(WeekPicture)
+def week_picture(words: Words, m: WeekPicture) -> Rendered:
+    """The week as a picture, with its words."""
+    lines = [
+        words(
+            "week-day", day=words.date(date, "EEEE"), first=first, later=later, open=unsolved, rest=rest
+        ).words()
+        for date, first, later, unsolved, rest in m.days
+    ]
+    alt = "\n".join(lines) or words("week-empty").words()
+    data = {"monday": m.monday, "signs": m.signs, "days": [list(day) for day in m.days], "name": m.name}
+    title = words("week-title", name=m.name, monday=words.date(m.monday, "d MMMM"))
+    return say(title, plain(alt), pictures=(Picture(Drawing("week", data), alt),))
 
 
 @renders(OpenInFull)

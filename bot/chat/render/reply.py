@@ -309,6 +309,6 @@ def _graded_line(words: Words, row: tuple[int, Verdict, int, str, str]) -> Text:
         return words("paper-over", n=n)
     if verdict is Verdict.FORM:
         key = f"form-reason-{word}"
-        return words("paper-form", n=n, how=words(key) if words.has(key) else "")
+        return words("paper-form", n=n, how=words(key if words.has(key) else f"form-{word}"))
     text = words(f"paper-{verdict}", n=n)
     return text + ". " + from_content(word) if verdict is Verdict.WRONG and word else text

@@ -19,3 +19,4 @@ help-student = Here is what you can do.
 help-shared = Hand the phone to a child with /hand, and take it back with /back.
 help-parent = Each evening you get one message for each child. Nothing needs grading.
 help-tutor = Each change is shown first, and /undo takes back the last one.
+not-for-you-no-consent = A parent has to agree first. Then we start.

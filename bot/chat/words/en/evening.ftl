@@ -37,11 +37,11 @@ digest-talk-ask = Do this one together: { $ask } Ask: { $say }
 digest-talk-ask-plain = Do this one together: { $ask } Ask: How would you start, and why?
 digest-talk-tears = If it ends in tears, stop; it keeps.
 digest-nothing-to-talk = Nothing needs sitting down over tonight.
-digest-facts = Number facts: { $right } of { $out_of }{ $rate ->
-    [none] .
-   *[other] , { $rate } a minute{ $best ->
-        [none] .
-       *[other]  (own best so far { $best }).
+digest-facts = { $rate ->
+    [none] Number facts: { $right } of { $out_of }.
+   *[other] { $best ->
+        [none] Number facts: { $right } of { $out_of }, { $rate } a minute.
+       *[other] Number facts: { $right } of { $out_of }, { $rate } a minute (own best before: { $best }).
       }
   }
 digest-late = { $count ->
@@ -85,3 +85,6 @@ talk-still-hard = Thanks for saying so. It comes back in another way.
 talk-still-hard-tutor = Thanks for saying so. { $tutor } knows now and takes it up.
 talk-not-tonight = Fine. It keeps.
 still-hard = **{ $student }** ({ $household }): the family sat down over *{ $title }* twice, and it is still hard.
+week-title = **{ $name }**, week of { $monday }
+week-day = { $day }: { $first } at first go, { $later } on a later try, { $open } still open, { $rest } not reached.
+week-empty = Nothing yet this week.

@@ -1,0 +1,9 @@
+"""One or more samples of every message, in our own scenario: read aloud by `evensum say-all`, held by tests."""
+
+from __future__ import annotations
+
+from bot.chat.samples import day, evening, reply
+from bot.messages import Message
+
+SAMPLES: tuple[Message, ...] = (*day.SAMPLES, *reply.SAMPLES, *evening.SAMPLES)
+"""In the order of the day."""
