@@ -105,6 +105,7 @@ BUILD: dict[str, Callable[[list[Any]], Any]] = {
     "multiply": lambda p: Multiply(p[0], p[1]),
     "divide": lambda p: Divide(p[0], p[1]),
     "bar": lambda p: Divide(p[0], p[1], bar=True),
+    "bar_negative": lambda p: Divide(p[0], Negative(p[1]), bar=True),
     "negative": lambda p: Negative(p[0]),
     "positive": lambda p: Positive(p[0]),
     "beside": _beside,

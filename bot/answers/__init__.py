@@ -1,0 +1,1 @@
+"""Typed text and a key in, a fair teacher's judgement out."""

@@ -1,0 +1,328 @@
+"""Numbers as students write them, with or without a unit, read from the words around them."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from fractions import Fraction
+
+from bot.answers.expected import Expected
+from bot.answers.marks import digits_for_letters, plain_marks
+from bot.answers.spoken import HAS_WORDS, spoken
+from bot.answers.units import PERCENT, Unit, Wanted, counting, singular, tokens_of, unit_at
+from bot.maths import Tree, Undefined, Unreadable
+from bot.maths.exact import Beyond, Quotient, multiplied, normal_form, plus
+from bot.maths.read import LONGEST, read_normal
+from bot.maths.tree import Negative
+
+
+@dataclass(frozen=True, slots=True)
+class Amount:
+    """One number as typed: how it was written, its exact value, its unit if one stands with it.
+
+    `others` are the parts of a compound (2 ft 12 in) behind the first; `value` counts all in `unit`.
+    `noun` is an unknown word behind the number that looks like the name of something counted.
+    `summed` is set where units were added with a plus sign.
+    """
+
+    tree: Tree
+    value: Quotient
+    unit: Unit | None = None
+    others: tuple[tuple[Tree, Unit], ...] = ()
+    noun: str | None = None
+    summed: bool = False
+    text: str = ""
+
+
+_SPACED_BAR = re.compile(r" ?/ ?")
+_CALCULATOR = re.compile(r"(?<![a-z])(\d*\.?\d+) ?e ?([-+]?) ?(\d+)(?![\d.])")
+_TIMES_X = re.compile(r"(?<=[\d)π]) ?x ?(?=[-√π(]?[\d.(√π])")
+_CURRENCY_FIRST = re.compile(
+    r"(us\$|usd|[$€£¥]) ?(-?) ?((?:\d[\d.,]*(?: \d{3})*(?: ?/ ?\d+)?|\.\d+)(?: \d+/\d+)?)"
+)
+_PERCENT_FIRST = re.compile(r"^%(?:age)?[ :]*(-?[\d.]+(?: ?/ ?\d+)?(?: \d+/\d+)?)$")
+_JOINED = re.compile(r"(?<=\d) ?(?:_|&|and|y) ?(?=\d+ ?/ ?\d)")
+_HYPHENED = re.compile(r"(?<![\d/.])(\d+)( ?)-( ?)(\d+)/(\d+)(?![\d/.])")
+_BELOW = re.compile(
+    r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|el nivel del mar|nivel del mar)"
+    r"(?: level)?\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|(?<=ft) below$|(?<=m) below$"
+)
+_BARS = re.compile(r"\|([^|]*)\|")
+_DANGLING = re.compile(r"\b(?:and|or|plus|minus|times|over|point|y|mas|menos|negative|remainder) *$")
+_LOOSE = frozenset("~≈\"'`°#:;,!?{}[]<>|@&_…★•·✓✔✅")
+_SIGNS = frozenset("+-*÷/^()%√∛π±.")
+_NOT_NOUNS = frozenset(
+    (
+        "is", "was", "as", "its", "less", "plus", "this", "thus", "has", "minus", "equals", "times", "us", "yes",
+        "across", "always", "perhaps", "units", "las", "los", "es", "mas", "menos", "entonces", "grams", "does",
+        "bucks", "plus", "ones", "gracias", "thanks", "tens", "pls", "guess", "lots", "places",
+    )
+)  # fmt: skip
+_AFTER_IN = frozenset(
+    (
+        "all",
+        "total",
+        "the",
+        "each",
+        "a",
+        "my",
+        "simplest",
+        "lowest",
+        "one",
+        "every",
+        "them",
+        "decimal",
+        "words",
+    )
+)
+
+
+def read_amounts(text: str, want: Expected | None, form: str, asked: Wanted | None = None) -> list[Amount]:
+    """All numbers of one side of an answer, in order, each with its unit.
+
+    Raises Unreadable where nothing can be graded or a number can't be read.
+    """
+    if asked is None and want is not None:
+        asked = want.asked
+    number = want.number if want else None
+    text, negative = _prepared(text, number, asked)
+    text = _mixed_or_minus(text, want, form)
+    parts = _Scan(text, asked).parts()
+    if not parts:
+        raise Unreadable("no-number")
+    found = _compound(parts, asked)
+    if negative and len(found) == 1:
+        one = found[0]
+        turned = Quotient({term: -abs(c) for term, c in one.value.top.items()}, one.value.bottom)
+        tree = one.tree if isinstance(one.tree, Negative) else Negative(one.tree)
+        return [Amount(tree, turned, one.unit, one.others, one.noun, one.summed, one.text)]
+    return found
+
+
+def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple[str, bool]:
+    """Words, marks and signs written plainly; whether *below zero* stood there."""
+    volume = asked is not None and any(kind == "length" and n == 3 for kind, n in asked.unit.kinds)
+    negative = False
+    if any(c in text for c in "oli"):
+        text = digits_for_letters(text, keep_l=volume)
+    if "e" in text and (found := _CALCULATOR.search(text)):
+        text = _CALCULATOR.sub(lambda m: f"{m[1]}*10^{m[2].strip('+')}{m[3]}", text)
+        if len(found.group(3)) > 3:
+            raise Unreadable("too-long")
+    text = plain_marks(text, wants=abs(number) if number is not None else None)
+    if "|" in text:
+        text = _BARS.sub(r"abs(\1)", text)
+    if HAS_WORDS.search(text):
+        if _DANGLING.search(text):
+            raise Unreadable("unfinished")
+        if _BELOW.search(text):
+            text, negative = _BELOW.sub(" ", text), True
+        text = spoken(text)
+    if "x" in text:
+        text = _TIMES_X.sub(" * ", text)
+    if "/" in text:
+        text = _SPACED_BAR.sub("/", text)
+        text = _JOINED.sub(" ", text)
+    if "$" in text or "€" in text or "£" in text or "¥" in text or "usd" in text:
+        text = _CURRENCY_FIRST.sub(r"\2\3 \1", text)
+    if text[:1] == "%":
+        text = _PERCENT_FIRST.sub(r"\1%", text)
+    if len(text) > LONGEST:
+        raise Unreadable("too-long")
+    return text, negative
+
+
+def _mixed_or_minus(text: str, want: Expected | None, form: str) -> str:
+    """`2-1/2` is a mixed number where that is expected or asked for; `2 - 1/2` is asked about."""
+    if "-" not in text or "/" not in text:
+        return text
+    found = _HYPHENED.search(text)
+    if found is None or (want is not None and want.letters):
+        return text
+    whole, before, after, top, bottom = found.groups()
+    if int(top) >= int(bottom) or len(bottom) > 6 or len(whole) > 9:
+        return text
+    mixed = int(whole) + Fraction(int(top), int(bottom))
+    is_expected = want is not None and want.number is not None and abs(want.number) == mixed
+    if before or after:
+        if is_expected and text.lstrip("- (").startswith(found.group()):
+            raise Unreadable("mixed-or-minus")
+        return text
+    if is_expected or form == "mixed":
+        return f"{text[: found.start()]}{whole} {top}/{bottom}{text[found.end() :]}"
+    return text
+
+
+class _Scan:
+    """One pass over an answer: maths, units, and words that say nothing."""
+
+    def __init__(self, text: str, asked: Wanted | None) -> None:
+        self.tokens = tokens_of(text)
+        self.asked = asked
+        self.found: list[tuple[str, Unit | None, str | None, str]] = []
+        self.maths = ""
+        self.joint = ""
+        self.noun: str | None = None
+
+    def parts(self) -> list[tuple[str, Unit | None, str | None, str]]:
+        """Pieces of maths, each with unit, noun, and how it was joined to the one before."""
+        tokens, n, i = self.tokens, len(self.tokens), 0
+        while i < n:
+            space, word = tokens[i]
+            if word[0].isdigit() or (word[0] == "." and len(word) > 1):
+                self.maths += space + word
+            elif word == "%" and self.asked is not None:
+                self.close(PERCENT)
+            elif word in _SIGNS:
+                if not (word == "." and not self.maths):
+                    self.maths += space + word
+            elif (unit := self.unit(i)) is not None:
+                self.close(unit[0])
+                i = unit[1]
+                continue
+            elif len(word) > 1 and word.isalpha():
+                if word in ("abs", "sqrt"):
+                    self.maths += space + word
+                else:
+                    self.word(word)
+            elif word in _LOOSE:
+                if word in ",;&:":
+                    self.word(word)
+            elif word.isalpha():
+                if word in "ai" and (space or i == 0) and not self.maths[-1:].isdigit():
+                    self.word(word)
+                elif (
+                    word == "n"
+                    and not self.maths
+                    and i + 1 < n
+                    and tokens[i + 1][0]
+                    and tokens[i + 1][1][0].isdigit()
+                ):
+                    raise Unreadable("signs-lost")
+                else:
+                    self.maths += space + word
+            else:
+                raise Unreadable("unknown-sign")
+            i += 1
+        self.close(None)
+        return self.found
+
+    def unit(self, i: int) -> tuple[Unit, int] | None:
+        word = self.tokens[i][1]
+        if not self.maths.strip() and not self.found:
+            return None
+        if not any(c.isdigit() or c == "π" for c in self.maths):
+            return None
+        if word == "in" and i + 1 < len(self.tokens) and self.tokens[i + 1][1] in _AFTER_IN:
+            return None
+        if self.maths.rstrip()[-1:] in tuple("+-*÷/^(√"):
+            return None
+        found = unit_at(self.tokens, i, self.asked)
+        if found is None and self.asked is None and word in ("'", '"'):
+            return None
+        return found
+
+    def word(self, word: str) -> None:
+        """A word that is no unit: the maths before it ends."""
+        had = bool(self.maths.strip())
+        self.close(None)
+        if had and word.isalpha() and self.found and self.noun is None:
+            if word.endswith("s") and len(word) > 3 and word not in _NOT_NOUNS:
+                last = self.found[-1]
+                self.found[-1] = (last[0], last[1], singular(word), last[3])
+        if word in ("and", "&", "y", "con", "with", ",", "or"):
+            self.joint = word
+        elif word.isalpha():
+            self.joint = self.joint or "word"
+
+    def close(self, unit: Unit | None) -> None:
+        text = self.maths.strip()
+        self.maths = ""
+        joint = self.joint
+        if text and self.found and text[0] == "+" and self.found[-1][1] is not None:
+            joint, text = "+", text[1:].strip()
+        if text.startswith("(") and text.count("(") > text.count(")"):
+            text = text[1:].strip()
+        if text.endswith(")") and text.count(")") > text.count("("):
+            text = text[:-1].strip()
+        if text in (")", "(", ".", ""):
+            if unit is not None and self.found and self.found[-1][1] is None:
+                return
+            return
+        if not any(c.isalnum() or c == "π" for c in text):
+            if unit is None and text.strip(" .") in ("", "-", "+") and self.found:
+                if text.strip() == "-":
+                    raise Unreadable("unfinished")
+                return
+            raise Unreadable("no-number")
+        if not any(c.isdigit() or c == "π" for c in text):
+            raise Unreadable("letter-alone")
+        self.found.append((text, unit, None, joint))
+        self.joint = ""
+
+
+_NEXT_SMALLER = {
+    ("time", 3600): Fraction(60),
+    ("time", 60): Fraction(1),
+    ("money", 1): Fraction(1, 100),
+}
+
+
+def _compound(parts: list[tuple[str, Unit | None, str | None, str]], asked: Wanted | None) -> list[Amount]:
+    """Pieces read; those of one kind behind each other become one amount: 2 ft 12 in."""
+    amounts: list[Amount] = []
+    joints: list[str] = []
+    for text, unit, noun, joint in parts:
+        tree = read_normal(text, "reply")
+        try:
+            value = normal_form(tree)
+        except Beyond:
+            raise Unreadable("no-number") from None
+        except Undefined as trouble:
+            raise Unreadable("too-long" if trouble.kind == "too-big" else "no-number") from None
+        amounts.append(Amount(tree, value, unit, noun=noun, text=text))
+        joints.append(joint)
+    if len(amounts) == 1:
+        return amounts
+    first = amounts[0]
+    if first.unit is None or any(joint == "word" for joint in joints[1:]):
+        return amounts
+    total = first.value
+    others: list[tuple[Tree, Unit]] = []
+    size = first.unit.size
+    for one in amounts[1:]:
+        unit = one.unit
+        if unit is None and len(amounts) == 2:
+            unit = _understood(first.unit)
+        if unit is None or unit.kinds != first.unit.kinds:
+            return amounts
+        if unit.size >= size and "+" not in joints:
+            return amounts
+        size = unit.size
+        share = Quotient(
+            {(): unit.size / first.unit.size}, total.bottom if not total.top else first.value.bottom
+        )
+        counted = multiplied(one.value, share)
+        sign = -1 if isinstance(first.tree, Negative) else 1
+        total = Quotient(plus(total.top, counted.top, sign), total.bottom)
+        others.append((one.tree, unit))
+    return [Amount(first.tree, total, first.unit, tuple(others), summed="+" in joints, text=first.text)]
+
+
+def _understood(unit: Unit) -> Unit | None:
+    """The unit left out behind a first one: 1 hr 40, 5 ft 3, 4 dollars 50."""
+    kind, power = unit.kinds[0] if len(unit.kinds) == 1 else ("", 0)
+    if power != 1:
+        return None
+    if kind == "time" and unit.size in (3600, 60):
+        return Unit(unit.kinds, Fraction(60 if unit.size == 3600 else 1))
+    if kind == "length" and unit.size == Fraction("0.3048"):
+        return Unit(unit.kinds, Fraction("0.0254"))
+    if kind == "money" and unit.size == 1:
+        return Unit(unit.kinds, Fraction(1, 100))
+    return None
+
+
+def same_noun(noun: str, asked: Wanted) -> bool:
+    """Whether an unknown noun is the one that is counted."""
+    return noun in asked.own or counting(noun) == asked.unit

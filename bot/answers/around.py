@@ -1,0 +1,170 @@
+"""What stands around an answer is taken away: greetings, hedges, reasons, earlier tries, equals signs.
+
+The rules are R2 to R4 of the decisions in the README beside this file.
+"""
+
+from __future__ import annotations
+
+import re
+
+WORD = re.compile(r"[a-z]{2}")
+DIGIT = re.compile(r"\d")
+
+_ACCENTS = str.maketrans("áàâäãéèêëíìîïóòôöõúùûüñç", "aaaaaeeeeiiiiooooouuuunc")
+_APOSTROPHE = re.compile(r"(?<=[a-z])'(?=[a-z])")
+_SPACES = re.compile(r" {2,}")
+_REASON = re.compile(
+    r"[ ,.;:(]*\b(?:because|becuase|becouse|becaus|becuz|bcuz|bcause|bcs|bc|cuz|coz|since|porque|por que|ya que|"
+    r"puesto que|dado que)\b.*",
+    re.DOTALL,
+)
+_AGAIN = re.compile(
+    r"[ ,.;:!]*\b(?:no,? (?:wait|sorry|espera)|wait,? no|oh wait|oh no|i mean|i meant|actually|oops|ups|whoops|sorry|"
+    r"my bad|scratch that|correction|change that to|changed my mind|espera|perdon|digo|quiero decir|quise decir|"
+    r"mejor dicho|wait)\b[ ,.;:!]*"
+)
+_NO = re.compile(
+    r"[ ,.;:!]+(?:no|nope|not)\b[ ,.;:!]*(?!more|less|great|few|big|small|sol|wait|rem|res|answ)"
+)
+_SO = re.compile(
+    r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)[ ,.;:]*"
+)
+_OR = re.compile(
+    r" *(?:\bor maybe\b|\bor even\b|\bor else\b|\bor\b|\bo tal vez\b|\bo quizas?\b|\?+(?= ?[^ ?]))[ ,]*"
+)
+_O = re.compile(r"(?<=[\d%)]) o (?=[-+$(]?\d)")
+_HELP = re.compile(
+    r"\b(?:idk|i dk|dunno|i (?:dont|do not|donot|dnt) (?:really |even )?(?:know|kno|no|get|understand|remember|have)|"
+    r"dont (?:know|kno|get|understand)|no idea|no clue|havent (?:a|any) (?:idea|clue)|"
+    r"help|helpme|hint|clue|im (?:so )?(?:stuck|confused|lost)|so confused|i am (?:stuck|confused|lost)|i give up|give up|"
+    r"skip|pass|show me|tell me|explain|what does (?:it|this|that) mean|what do (?:i|you|we)|how do (?:i|you|we)|"
+    r"how does|how to|what is this|whats this|what is that|can you|can i|cant do|i cant|i can not|too hard|"
+    r"no (?:lo )?se|nose|no (?:lo )?entiendo|no comprendo|no (?:me )?acuerdo|ayuda|ayudame|pista|ni idea|"
+    r"que (?:significa|es esto|hago|quiere decir)|como (?:se hace|lo hago|hago)|me rindo|saltar|paso|estoy perdid[oa])\b"
+)
+_WHOLE_HELP = frozenset(
+    ("?", "??", "???", "????", "what", "what?", "huh", "huh?", "how", "how?", "wut", "stuck", "confused", "next",
+     "hard", "its hard", "que", "que?", "como", "como?", "no puedo", "dont know", "not a clue", "ayuda", "sos", "lost")
+)  # fmt: skip
+_LEAD = re.compile(
+    r"(?:(?:the |my |our |la |el |mi )?(?:final |correct |right |new )?"
+    r"(?:answer|anwser|awnser|asnwer|ans|answers|solution|solutions|result|respuesta|respuestas|solucion|resultado|equation|"
+    r"expression|ecuacion|expresion|inequality|desigualdad|value|valor|word|palabra|option|opcion|letter|letra|choice|"
+    r"coordinates|coordenadas|ratio|razon|rule|function|formula|factors|time|hora|total|it|that|this)"
+    r"(?: should be| would be| will be| must be| could be| might be| comes out to| came out to| turns out to be| is| was| are"
+    r"| equals| es| son| seria|s)?(?: ?[:=] ?| |$)(?:to be )?"
+    r"|(?:its|it is|it was|thats|that is|theyre|they are|there are|there is|i think|i thought|i believe|i guess|i say|"
+    r"i said|id say|i got|i get|i found|i have|i did|i put|i chose|i pick|i picked|i choose|we got|got|ive got|it be|i would say|"
+    r"creo que|pienso que|me da|me dio|me sale|me salio|obtuve|tengo|yo creo que|sera|seria|es|son|is|maybe|perhaps|"
+    r"probably|prob|possibly|definitely|obviously|um|uh|umm|uhh|hmm|hm|ok|okay|oh|well|then|and|hi|hello|hey|please|pls|"
+    r"about|around|approximately|aproximadamente|approx|aprox|roughly|nearly|almost|casi|mas o menos|quizas|tal vez|"
+    r"equals|equal to|be|to be|like|just|solve|simplify|simplified|now|question|number \d+ is|sure|easy)"
+    r"(?: ?[:,] ?| +|$)|[≈~] ?)+"
+)  # fmt: skip
+_TAIL = re.compile(
+    r"(?:[ ,.;:!?]+(?:i think|i believe|i guess|i hope|maybe|probably|right|correct|ok|okay|is that right|is it right|"
+    r"am i right|please|pls|lol|haha|hehe|thx|thanks|thank you|gracias|creo|verdad|final answer|is my answer|"
+    r"is the answer|es la respuesta|i know|for sure|obviously|duh|yay|done|bro|sir|miss|teacher|\(i think\)|idk|"
+    r"no|or something|or so))+[ ,.;:!?]*$"
+)  # fmt: skip
+
+
+def small(text: str) -> str:
+    """Small letters without accents, apostrophes inside words dropped."""
+    text = text.lower()
+    if not text.isascii():
+        text = text.translate(_ACCENTS)
+        if "̇" in text:
+            text = text.replace("̇", "")
+    if "'" in text:
+        text = _APOSTROPHE.sub("", text)
+    return text
+
+
+def trimmed(text: str) -> str:
+    """Without quotation marks around and punctuation behind; dots that repeat a decimal stay."""
+    text = text.strip(" \n\"'`*_")
+    end = text.rstrip(" \n.!?:;\"'`")
+    if end != text:
+        tail = text[len(end) :]
+        if tail.startswith("..") and re.search(r"\.\d+$", end):
+            return end + "..."
+        if tail.startswith((" ..", "..")) and re.search(r"\.\d+$", end):
+            return end + "..."
+        text = end
+    return text.lstrip(" .!?:;" if not re.match(r"[.][\d(]", text) else " ")
+
+
+def asks_for_help(text: str) -> bool:
+    """Whether these words ask for help; an answer that stands beside them is graded instead."""
+    if text in _WHOLE_HELP or (text and not text.strip("? ")):
+        return True
+    return bool(WORD.search(text)) and bool(_HELP.search(text)) and not DIGIT.search(text)
+
+
+def without_help(text: str) -> str:
+    """`idk maybe 7` without its first words."""
+    return _HELP.sub(" ", text).strip(" ,.;:!?") if WORD.search(text) else text
+
+
+def without_reason(text: str) -> str:
+    """What stands before *because* or *since*, where something does."""
+    found = _REASON.search(text)
+    return text[: found.start()] if found and found.start() > 0 else text
+
+
+def without_lead(text: str) -> str:
+    """`the answer is`, `i got`, `it's` and hedges dropped from the front, `i think` from the back."""
+    if WORD.search(text) or text[:1] in "≈~":
+        found = _LEAD.match(text)
+        if found and found.end() < len(text):
+            text = text[found.end() :]
+        found = _TAIL.search(text)
+        if found and found.start() > 0:
+            text = text[: found.start()]
+    return text.strip()
+
+
+def newest(text: str, no: bool = True) -> str:
+    """The last of several answers: after *no*, *wait*, *i mean*, *so*, an arrow."""
+    if WORD.search(text):
+        parts = [part for part in _AGAIN.split(text) if part and part.strip(" ,.;:!?")]
+        text = parts[-1] if parts else text
+        if no:
+            parts = [part for part in _NO.split(text) if part.strip(" ,.;:!?")]
+            text = parts[-1] if parts else text
+        parts = [part for part in _SO.split(text) if part.strip(" ,.;:!?")]
+        text = parts[-1] if parts else text
+    elif ">" in text or "→" in text or "⇒" in text or "∴" in text:
+        parts = [part for part in _SO.split(text) if part.strip()]
+        text = parts[-1] if parts else text
+    return text.strip()
+
+
+def alternatives(text: str) -> list[str]:
+    """Answers between which `or` or a question mark stands."""
+    if "or" in text or "?" in text or " o " in text:
+        text = _O.sub(" or ", text)
+        return [part.strip() for part in _OR.split(text)]
+    return [text]
+
+
+def last_line(text: str) -> str:
+    """The last line that holds anything to grade."""
+    if "\n" not in text:
+        return text
+    lines = [line for line in text.split("\n") if line.strip()]
+    for line in reversed(lines):
+        if DIGIT.search(line):
+            return line
+    return lines[-1] if lines else ""
+
+
+def sides(text: str) -> list[str]:
+    """What stands between equals signs; an empty first side (`= 7`) is dropped."""
+    if "=" not in text:
+        return [text]
+    parts = [part.strip() for part in text.split("=")]
+    while parts and not parts[0]:
+        parts.pop(0)
+    return parts

@@ -1,0 +1,233 @@
+"""Units: how they are spelled, which are equal, and the text before, between and behind them."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache, lru_cache
+from pathlib import Path
+
+_TOKEN = re.compile(r"( ?)(us\$|°[cf](?![a-z])|[a-z_]+|\d*\.\d*\(\d+\)|\d*\.\d+|\d+|[^ ])")
+_SQUARE = frozenset(("square", "sq", "sqr", "squared", "sqaure"))
+_CUBIC = frozenset(("cubic", "cu", "cube", "cub", "cubed"))
+_BEHIND = {
+    **dict.fromkeys(("squared", "square", "sq", "cuadrado", "cuadrados", "cuadrada", "cuadradas", "cuad"), 2),
+    **dict.fromkeys(("cubed", "cubic", "cubico", "cubicos", "cubica", "cubicas"), 3),
+}
+_PER = frozenset(("per", "a", "an", "each", "every", "por", "cada", "p", "al", "for"))
+_IRREGULAR = {
+    "people": "person",
+    "children": "child",
+    "men": "man",
+    "women": "woman",
+    "mice": "mouse",
+    "geese": "goose",
+    "teeth": "tooth",
+    "feet": "foot",
+    "oxen": "ox",
+    "dice": "die",
+    "pence": "penny",
+}
+_KIND_POWERS = {"area": ("length", 2), "volume": ("length", 3)}
+
+
+@dataclass(frozen=True, slots=True)
+class Unit:
+    """What is measured (kinds and their powers) and the size in base units; equal units compare equal."""
+
+    kinds: tuple[tuple[str, int], ...]
+    size: Fraction
+
+    def __mul__(self, other: Unit) -> Unit:
+        powers = dict(self.kinds)
+        for kind, n in other.kinds:
+            powers[kind] = powers.get(kind, 0) + n
+        return Unit(tuple(sorted((k, n) for k, n in powers.items() if n)), self.size * other.size)
+
+    def __pow__(self, n: int) -> Unit:
+        return Unit(tuple((k, p * n) for k, p in self.kinds), self.size**n)
+
+
+PERCENT = Unit((("percent", 1),), Fraction(1))
+"""A percent sign where a unit is asked: it counts as a wrong one."""
+
+
+def counting(word: str) -> Unit:
+    """The unit of a count: apples, rides, sacks."""
+    return Unit(((singular(word), 1),), Fraction(1))
+
+
+@dataclass(frozen=True, slots=True)
+class Wanted:
+    """The unit of an item, and the spellings that count because it is asked for."""
+
+    unit: Unit
+    own: frozenset[str]
+    extra: dict[str, Unit]
+
+    def __hash__(self) -> int:
+        return hash(self.unit)
+
+
+@cache
+def _names() -> tuple[dict[str, Unit], dict[str, dict[str, Unit]]]:
+    """Spellings to units, and spellings that count only where a kind is asked for."""
+    rows = tomllib.loads(Path(__file__).with_name("units.toml").read_text(encoding="utf-8"))
+    names: dict[str, Unit] = {}
+    asked: dict[str, dict[str, Unit]] = {}
+    for row in rows.values():
+        if "of" in row:
+            above, _, below = row["of"].partition("/")
+            unit = names[above] * names[below] ** -1
+        else:
+            kind, power = _KIND_POWERS.get(row["kind"], (row["kind"], 1))
+            unit = Unit(((kind, power),), Fraction(row["size"]))
+        for spelling in row["spelled"]:
+            names[spelling] = unit
+        for spelling in row.get("if_asked", ()):
+            asked.setdefault(spelling, {})[unit.kinds[0][0] + str(unit.kinds[0][1])] = unit
+    return names, asked
+
+
+@lru_cache(maxsize=512)
+def wanted(text: str) -> Wanted:
+    """The unit that an item asks for, from the text of its key: `ft`, `cm^2`, `$/lb`, `flour sacks`."""
+    tokens = tokens_of(text.lower().replace("²", "^2").replace("³", "^3"))
+    names, asked = _names()
+    found = unit_at(tokens, 0, None)
+    if found is not None and found[1] == len(tokens):
+        unit = found[0]
+        kinds = {kind + str(n) for kind, n in unit.kinds}
+        extra = {s: some[k] for s, some in asked.items() for k in some if k in kinds}
+        if any(k.startswith("temperature") for k in kinds):
+            extra |= {"f": names["°f"], "c": names["°c"]}
+        return Wanted(unit, frozenset(), extra)
+    words = [word for _, word in tokens if word.isalpha() and word not in ("of", "the", "de")]
+    above, _, below = text.lower().partition("/")
+    if below or " per " in text.lower():
+        if not below:
+            above, _, below = text.lower().partition(" per ")
+        one, other = wanted(above.strip()), wanted(below.strip())
+        return Wanted(one.unit * other.unit**-1, one.own | other.own, one.extra | other.extra)
+    if not words:
+        return Wanted(counting(text), frozenset(), {})
+    unit = counting(words[-1])
+    return Wanted(unit, frozenset(singular(word) for word in words), {})
+
+
+def singular(word: str) -> str:
+    """A word without its plural ending: loaves, boxes, berries, rides."""
+    if word in _IRREGULAR:
+        return _IRREGULAR[word]
+    if word.endswith("ves") and len(word) > 4:
+        return word[:-3] + "f"
+    if word.endswith("ies") and len(word) > 4:
+        return word[:-3] + "y"
+    if word.endswith(("xes", "ches", "shes", "sses", "oes")):
+        return word[:-2]
+    if word.endswith("s") and not word.endswith("ss") and len(word) > 3:
+        return word[:-1]
+    return word
+
+
+def tokens_of(text: str) -> list[tuple[str, str]]:
+    """The pieces of a text, each with the space before it (or none)."""
+    return _TOKEN.findall(text)
+
+
+def _name_at(tokens: list[tuple[str, str]], i: int, asked: Wanted | None) -> tuple[Unit, int] | None:
+    """One unit's name, the longest spelling that fits."""
+    if i >= len(tokens):
+        return None
+    names = _names()[0]
+    word = tokens[i][1]
+    for length in (2, 1):
+        if i + length > len(tokens):
+            continue
+        spelled = " ".join(w for _, w in tokens[i : i + length]) if length > 1 else word
+        if asked is not None and spelled in asked.extra:
+            return asked.extra[spelled], i + length
+        if spelled in names:
+            return names[spelled], i + length
+    if asked is not None and asked.own and singular(word) in asked.own:
+        return asked.unit if len(asked.unit.kinds) == 1 else counting(word), _past_own(tokens, i, asked)
+    return None
+
+
+def _past_own(tokens: list[tuple[str, str]], i: int, asked: Wanted) -> int:
+    while i < len(tokens) and (singular(tokens[i][1]) in asked.own or tokens[i][1] == "of"):
+        i += 1
+    return i
+
+
+def _power_at(tokens: list[tuple[str, str]], i: int) -> tuple[int, int]:
+    """A power behind a unit: ^2, 2 stuck to it, `squared`."""
+    if i < len(tokens):
+        word = tokens[i][1]
+        if word == "^" and i + 1 < len(tokens):
+            sign = 1
+            if tokens[i + 1][1] == "(" and i + 3 < len(tokens) and tokens[i + 3][1] == ")":
+                return (int(tokens[i + 2][1]), i + 4) if tokens[i + 2][1] in ("1", "2", "3") else (1, i)
+            if tokens[i + 1][1] in ("1", "2", "3"):
+                return sign * int(tokens[i + 1][1]), i + 2
+        if word in ("2", "3") and not tokens[i][0]:
+            stuck = i + 1 < len(tokens) and not tokens[i + 1][0] and tokens[i + 1][1][0].isalnum()
+            if not stuck:
+                return int(word), i + 1
+        if word in _BEHIND:
+            return _BEHIND[word], i + 1
+    return 1, i
+
+
+def _factor_at(tokens: list[tuple[str, str]], i: int, asked: Wanted | None) -> tuple[Unit, int] | None:
+    power = 0
+    if i < len(tokens) and tokens[i][1] in _SQUARE | _CUBIC:
+        power = 2 if tokens[i][1] in _SQUARE else 3
+        i += 1
+        if i < len(tokens) and tokens[i][1] == ".":
+            i += 1
+    found = _name_at(tokens, i, asked)
+    if found is None:
+        return None
+    unit, j = found
+    if j < len(tokens) and tokens[j][1] == "." and not tokens[j][0] and (power or j + 1 < len(tokens)):
+        j += 1  # sq. ft., ft. lb
+    behind, j = _power_at(tokens, j)
+    if power and behind > 1:
+        behind = 1
+    return unit ** (power or behind), j
+
+
+def unit_at(tokens: list[tuple[str, str]], i: int, asked: Wanted | None) -> tuple[Unit, int] | None:
+    """The unit that begins at a token, and where it ends: `square feet`, `mi/h`, `$ a pound`, `cm*cm`."""
+    found = _factor_at(tokens, i, asked)
+    if found is None:
+        return None
+    unit, j = found
+    while j + 1 < len(tokens):
+        word = tokens[j][1]
+        if word == "/" or word in _PER:
+            after = j + 1
+            if tokens[after][1] == "1" and after + 1 < len(tokens):
+                after += 1
+            more = _factor_at(tokens, after, asked)
+            if more is None and word in ("/", "per", "por", "each", "every", "cada"):
+                more = _count_at(tokens, after)
+            if more is None:
+                break
+            unit, j = unit * more[0] ** -1, more[1]
+        elif word in ("*", "x"):
+            more = _factor_at(tokens, j + 1, asked)
+            if more is None:
+                break
+            unit, j = unit * more[0], more[1]
+        else:
+            break
+    return unit, j
+
+
+def _count_at(tokens: list[tuple[str, str]], i: int) -> tuple[Unit, int] | None:
+    word = tokens[i][1]
+    return (counting(word), i + 1) if word.isalpha() and len(word) > 1 else None
