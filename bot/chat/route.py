@@ -99,7 +99,7 @@ class Route:
             here = self._here(s, person, what)
             assert here is not None
             if person.shared and what.name == "back":
-                return speaking.give_back(s, person, what.at)
+                return speaking.give_back(s, self._school, person, what.at)
             answered = presses.student_command(s, here, what)
             if answered is not None:
                 return answered

@@ -277,10 +277,11 @@ class WhoSpeaks(Message, frozen=True, kw_only=True):
 
 
 class Speaking(Message, frozen=True, kw_only=True):
-    """A student holds the phone now."""
+    """A student holds the phone now. `away`: messages for grown-ups that are taken off the screen."""
 
     name: str
     student: StudentId
+    away: tuple[int, ...] = ()
 
 
 class GivenBack(Message, frozen=True, kw_only=True):

@@ -312,3 +312,19 @@ def sent_at(s: Session, chat: ChatId, about: str) -> datetime | None:
     return s.scalar(
         select(func.min(OutboxRow.sent_at)).where(OutboxRow.chat == chat, OutboxRow.about == about)
     )
+
+
+def shown_kinds(s: Session, chat: ChatId, kinds: Sequence[str], since: datetime) -> list[int]:
+    """Return the service's ids of messages of some classes sent to a chat since a moment, oldest first."""
+    query = select(OutboxRow.message_id).where(
+        OutboxRow.chat == chat,
+        OutboxRow.kind.in_(kinds),
+        OutboxRow.message_id.is_not(None),
+        OutboxRow.sent_at >= since,
+    )
+    return [int(found) for found in s.scalars(query.order_by(OutboxRow.id)) if found is not None]
+
+
+def key_exists(s: Session, key: str) -> bool:
+    """Tell whether a message of that key was stored before."""
+    return s.scalar(select(OutboxRow.id).where(OutboxRow.key == key)) is not None

@@ -20,7 +20,7 @@ class HouseholdRow(Base):
 
     id: Mapped[int] = mapped_column(primary_key=True)
     name: Mapped[str]
-    tutor_id: Mapped[int] = mapped_column(ForeignKey("person.id", use_alter=True), index=True)
+    tutor_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
     zone: Mapped[str]
     digest_at: Mapped[int]
     country: Mapped[str] = mapped_column(default="")
@@ -336,14 +336,12 @@ def speak(s: Session, chat: ChatId, student_id: StudentId | None, at: datetime) 
     s.execute(update(ChatRow).where(ChatRow.id == chat).values(speaking_id=student_id, spoke_at=at))
 
 
-def forgotten_phones(s: Session, before: datetime) -> list[tuple[ChatId, StudentId]]:
-    """Return chats on which a student has been speaking, silent since `before`."""
-    rows = s.execute(
-        select(ChatRow.id, ChatRow.speaking_id).where(
-            ChatRow.speaking_id.is_not(None), or_(ChatRow.spoke_at.is_(None), ChatRow.spoke_at < before)
-        )
-    )
-    return [(ChatId(chat), StudentId(speaker)) for chat, speaker in rows]
+def phone_held_by(s: Session, student_id: StudentId) -> tuple[ChatId, PersonId, datetime | None] | None:
+    """Return the grown-up's chat on which a student is speaking, whose it is, and when they last spoke."""
+    row = s.execute(
+        select(ChatRow.id, ChatRow.person_id, ChatRow.spoke_at).where(ChatRow.speaking_id == student_id)
+    ).first()
+    return None if row is None else (ChatId(row.id), PersonId(row.person_id), row.spoke_at)
 
 
 def block(s: Session, chat: ChatId, *, blocked: bool) -> None:

@@ -7,6 +7,7 @@ from datetime import date
 
 from sqlalchemy.orm import Session
 
+from bot.planner.history import History, Wishes
 from bot.planner.plan import DayPlan
 from bot.planner.plan_day import plan_day
 from bot.records.people import Student
@@ -28,3 +29,10 @@ def plan_for(
     calendar = dates.calendar_of(s, student, on)
     history = history_of(s, school, student, on, wishes, calendar)
     return plan_day(on, school.syllabus, history, wishes_for_plan(student, wishes), student.id), wishes
+
+
+def what_lies_behind(s: Session, school: School, student: Student, on: date) -> tuple[History, Wishes]:
+    """A student's history up to a morning, and the wishes in force on that day, as the planner takes them."""
+    wishes = in_force(s, student, on)
+    history = history_of(s, school, student, on, wishes, dates.calendar_of(s, student, on))
+    return history, wishes_for_plan(student, wishes)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import date, datetime
 
-from bot.planner.blueprint import test_picks
 from sqlalchemy.orm import Session
 
 from bot.answers import judge
@@ -19,26 +18,26 @@ from bot.messages import (
     TestWaits,
     TypeAgain,
 )
+from bot.planner.blueprint import plan_test, read_result
 from bot.records import attempts, days, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
-from bot.records.memories import memories
 from bot.records.people import Person, Student
 from bot.school.drawing import draw_all
+from bot.school.planning import what_lies_behind
 from bot.school.school import School
 from bot.school.standing import count_up
 from bot.school_day.asking import Here, show
 from bot.vocabulary import ChatId, DayId, ItemId, Outcome, Part, Verdict
 
 MINUTES_AN_ITEM = 2
-SECOND_LOOK = 0.8
-"""Below that share the weak skills come back and one second look is offered (common practice, no source)."""
 TYPE_AGAIN = (Verdict.FORM, Verdict.UNIT, Verdict.UNREADABLE)
 
 
 def draw_test(s: Session, school: School, student: Student, day: DayId, on: date, number: int) -> None:
     """Draw the items of a test into a day; they wait until a grown-up opens it."""
     place = next(test for test in school.syllabus.tests if test.n == number)
-    picks = test_picks(school.syllabus, place, memories(s, student.id), on, student.id)
+    history, wishes = what_lies_behind(s, school, student, on)
+    picks = plan_test(on, school.syllabus, place, history, wishes, student.id)
     days.add_items(s, day, student.id, draw_all(school, picks, Part.TEST))
 
 
@@ -246,5 +245,5 @@ def _result(s: Session, here: Here, day: SchoolDay) -> TestDone:
         out_of=len(items),
         firm=tuple(firm),
         rework=tuple(title for title in titles if title not in firm),
-        second_look=counts.first_try < SECOND_LOOK * len(items),
+        second_look=read_result(counts.first_try, max(1, len(items))).look_again,
     )

@@ -2,18 +2,22 @@
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, timedelta
 
 from sqlalchemy.orm import Session
 
 from bot.messages import DigestLine, Message, Reminder
-from bot.records import days, people
+from bot.records import days, outbox, people
 from bot.records.days import SchoolDay
 from bot.records.people import Reachable, Student
+from bot.school import dates
 from bot.school.digest import digest, in_full, week_signs
 from bot.school.school import School
 from bot.school.standing import COUNTED, learn_from_day
-from bot.vocabulary import Outcome, Part
+from bot.vocabulary import Outcome, Part, PersonId
+
+HELD = timedelta(days=2)
+"""Older digests are not brought up by themselves."""
 
 
 def remind(s: Session, student: Student, day: SchoolDay) -> list[Message]:
@@ -48,11 +52,31 @@ def close(s: Session, school: School, student: Student, day: SchoolDay, now: dat
 
 
 def tell(s: Session, school: School, student: Student, day: SchoolDay, parent: Reachable) -> list[Message]:
-    """One parent's digest of a day; where students share the phone, a line with a button."""
+    """One parent's digest of a day; where students share the phone, a line with a button.
+
+    While a student is speaking on that phone nothing is sent; it follows when the phone is given back.
+    """
+    if parent.speaking is not None:
+        return []
     key = f"digest/{student.id}/{day.date}/{parent.chat}"
     if people.shares_phone(s, parent.chat):
         return [DigestLine(to=parent.chat, key=key, day=day.id, student=student.id, name=student.name)]
     return [digest(s, school, student, day, parent.chat, key=key)]
 
 
-__all__ = ["close", "digest", "in_full", "remind", "tell", "week_signs"]
+def held(s: Session, school: School, parent: PersonId, now: datetime) -> list[Message]:
+    """Digests of the last days that a parent didn't get because a student held the phone."""
+    me = people.reach(s, parent)
+    if me is None:
+        return []
+    said: list[Message] = []
+    for student in people.students_of_parent(s, parent):
+        today = dates.today(student, now)
+        for day in days.days_between(s, student.id, today - HELD, today):
+            key = f"digest/{student.id}/{day.date}/{me.chat}"
+            if day.closed_at is not None and student.consented and not outbox.key_exists(s, key):
+                said += tell(s, school, student, day, me)
+    return said
+
+
+__all__ = ["close", "digest", "held", "in_full", "remind", "tell", "week_signs"]

@@ -14,7 +14,7 @@ from bot.records.days import Stage
 from bot.records.people import Student
 from bot.school import dates
 from bot.school.school import School
-from bot.school_day import evening, morning
+from bot.school_day import evening, morning, speaking
 from bot.vocabulary import StudentId
 
 LATEST = 6 * 60
@@ -56,8 +56,8 @@ def look(s: Session, school: School, student_id: StudentId, now: datetime) -> li
     early or twice, and the clock may jump.
     """
     student = people.student(s, student_id)
-    said: list[Message] = []
     hours = hours_of(student, now)
+    said = speaking.give_back_if_forgotten(s, school, student, now)
     if student.consented and not student.paused:
         said += _open(s, school, student, hours, now)
         said += _remind(s, student, hours)

@@ -151,14 +151,14 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
 def hold_the_phone(s: Session, school: School, person: Person, what: Pressed) -> list[Message]:
     """*Wren is speaking*, or *Give the phone back*."""
     if what.verb == "back":
-        return speaking.give_back(s, person, what.at)
+        return speaking.give_back(s, school, person, what.at)
     if not what.ref.isdecimal() or int(what.ref) == 0:
-        return speaking.give_back(s, person, what.at) if person.speaking and person.shared else []
+        return speaking.give_back(s, school, person, what.at) if person.speaking and person.shared else []
     chosen = speaking.hand_over(s, person, StudentId(int(what.ref)), what.at)
     if chosen is None:
         return [NotForYou(to=person.chat, why="other")]
     here = Here(school, chosen, person.chat, what.at)
-    return [*speaking.greeting(s, person.chat, chosen), *morning.bring_up(s, here)]
+    return [*speaking.greeting(s, person.chat, chosen, what.at), *morning.bring_up(s, here)]
 
 
 def grown_up(s: Session, school: School, person: Person, what: Pressed) -> list[Message]:

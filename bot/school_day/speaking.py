@@ -7,12 +7,18 @@ from datetime import datetime, timedelta
 from sqlalchemy.orm import Session
 
 from bot.messages import GivenBack, Message, NotForYou, Speaking, WhoReads, WhoSpeaks
-from bot.records import people
+from bot.records import outbox, people
 from bot.records.people import Person, Student
+from bot.school.school import School
+from bot.school_day import evening
 from bot.vocabulary import ChatId, StudentId
 
 SILENCE = timedelta(hours=2)
 """After that long without a word the phone counts as given back."""
+DELETABLE = timedelta(hours=47)
+"""A bot may delete what it sent less than 48 hours ago (Bot API)."""
+FOR_GROWN_UPS = ("Digest", "OpenInFull", "WeekPicture", "DigestLine", "TalkNoted")
+"""Messages that a child isn't shown on a phone that goes round."""
 
 
 def who_speaks(s: Session, person: Person, why: str = "choose") -> list[Message]:
@@ -31,9 +37,13 @@ def hand_over(s: Session, person: Person, student_id: StudentId, at: datetime) -
     return student
 
 
-def greeting(s: Session, chat: ChatId, student: Student) -> list[Message]:
-    """What a student hears on taking the phone; the first time also who reads what."""
-    said: list[Message] = [Speaking(to=chat, name=student.name, student=student.id)]
+def greeting(s: Session, chat: ChatId, student: Student, at: datetime) -> list[Message]:
+    """What a student hears on taking the phone; the first time also who reads what.
+
+    What a grown-up had opened is taken off the screen.
+    """
+    away = tuple(outbox.shown_kinds(s, chat, FOR_GROWN_UPS, at - DELETABLE))
+    said: list[Message] = [Speaking(to=chat, name=student.name, student=student.id, away=away)]
     if not student.told:
         said = [tell(s, chat, student), *said]
     return said
@@ -47,9 +57,26 @@ def tell(s: Session, chat: ChatId, student: Student) -> Message:
     return WhoReads(to=chat, name=student.name, tutor=tutor, parents=parents)
 
 
-def give_back(s: Session, person: Person, at: datetime, *, by_itself: bool = False) -> list[Message]:
-    """The phone is the grown-up's again."""
+def give_back(s: Session, school: School, person: Person, at: datetime) -> list[Message]:
+    """The phone is the grown-up's again; what was held for them meanwhile follows."""
     if person.speaking is None or not person.shared:
         return [NotForYou(to=person.chat, why="gone")]
     people.speak(s, person.chat, None, at)
-    return [GivenBack(to=person.chat, name=person.name, by_itself=by_itself)]
+    back = GivenBack(to=person.chat, name=person.name)
+    return [back, *evening.held(s, school, person.id, at)]
+
+
+def give_back_if_forgotten(s: Session, school: School, student: Student, now: datetime) -> list[Message]:
+    """After a long silence the phone counts as given back."""
+    held = people.phone_held_by(s, student.id)
+    if held is None or (held[2] is not None and now - held[2] < SILENCE):
+        return []
+    chat, owner, spoke_at = held
+    people.speak(s, chat, None, now)
+    back = GivenBack(
+        to=chat,
+        key=f"back/{chat}/{spoke_at.timestamp() if spoke_at else 0:.0f}",
+        name=people.person_name(s, owner),
+        by_itself=True,
+    )
+    return [back, *evening.held(s, school, owner, now)]

@@ -300,7 +300,11 @@ def who_speaks(words: Words, m: WhoSpeaks) -> Rendered:
 @renders(Speaking)
 def speaking(words: Words, m: Speaking) -> Rendered:
     """The phone is the student's."""
-    return say(words("speaking", name=m.name), buttons=[[button(words, "button-back", "back:")]])
+    return say(
+        words("speaking", name=m.name),
+        buttons=[[button(words, "button-back", "back:")]],
+        delete=m.away,
+    )
 
 
 @renders(GivenBack)
