@@ -113,6 +113,25 @@ def choose_sure(
     return table.picked
 
 
+def choose_weak(
+    day: date,
+    syllabus: Syllabus,
+    history: History,
+    wishes: Wishes,
+    count: int,
+    today: int | None,
+    taken: frozenset[TemplateId] = frozenset(),
+) -> list[Choice]:
+    """Up to `count` picks that are least likely to go right, two of a lesson at most."""
+    table = lay(day, syllabus, history, wishes, today, taken)
+    for template in sorted(table.open.values(), key=lambda template: (_chance(table, template), template.id)):
+        if len(table.picked) >= count:
+            break
+        if table.per_lesson[template.lesson] < SAME_LESSON - 1:
+            _take(table, template, Why.FRAGILE)
+    return table.picked
+
+
 def lay(
     day: date,
     syllabus: Syllabus,
