@@ -229,6 +229,10 @@ def answer_problems(item: Item) -> Iterator[Problem]:
             f"the answer `{typed}` in the form {item.key.form}",
             "Mend the answer or its form.",
         )
+    if item.key.form in ("whole", "integer") and "/" in typed:
+        yield Problem(
+            "answer-not-whole", f"The answer `{typed}` isn't whole", "Draw so that it is, or change the form."
+        )
     for misstep in item.key.missteps:
         wrong = judge(
             misstep.answer + (f" {item.key.unit}" if item.key.form.startswith("quantity") else ""), item.key
@@ -267,8 +271,9 @@ def _shows(text: str, answer: str) -> bool:
 
 
 def _work(item: Item) -> float:
-    """A measure of difficulty: lines of the solution, and operations to do in them."""
-    return sum(1 + sum(sign in "+−×÷/" for sign in step.write) / 2 for step in item.steps)
+    """A measure of difficulty: a line of the solution counts 1, an operation in it 1/2, fifteen words to read 1."""
+    lines = sum(1 + sum(sign in "+−×÷/" for sign in step.write) / 2 for step in item.steps)
+    return lines + len(item.ask.split()) / 15
 
 
 def _rising(lesson: Lesson, reports: list[TemplateReport]) -> Iterator[Fault]:

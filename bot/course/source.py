@@ -118,9 +118,12 @@ def _block(source: Source, section: Section | None, at: int) -> int:
     opened = at
     while at < len(source.lines) and not source.lines[at].startswith("```"):
         at += 1
-    if at == len(source.lines):
+    if at == len(source.lines) or source.lines[at].strip() != "```":
         source.fault("block-not-closed", opened, "This block is never closed.", "Put a line of ``` after it.")
-    elif section is not None:
+        return at  # where the next block begins, if there is one
+    if section is None:
+        source.fault("text-before-heading", opened, "This block stands before the first heading.")
+    else:
         if section.recipe is not None:
             source.fault(
                 "two-blocks",

@@ -8,7 +8,9 @@ from bot.vocabulary import LessonId
 
 def starting_file(course: Course, lesson: str) -> str:
     """The text of a new lesson's file; its skills are those that the course has planned for it."""
-    skills: list[str] = [skill for skill, place in course.planned.items() if place == LessonId(lesson)] or [lesson]
+    skills: list[str] = [skill for skill, place in course.planned.items() if place == LessonId(lesson)] or [
+        lesson
+    ]
     title = lesson.replace("-", " ").capitalize()
     return _FILE.replace("TITLE", title).replace("SKILLS", ", ".join(skills)).replace("SKILL", skills[0])
 

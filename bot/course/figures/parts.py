@@ -136,6 +136,7 @@ NUMBERS_AND_PARTS = (
             may("names", Holds.LABELS, "what each bar is"),
             may("totals", Holds.LABELS, "how long each bar is"),
             may("total", Holds.LABEL, "all bars together"),
+            pick("same-length", "draws all bars equally long, as for x + 7 = 19", *YES_NO),
         ),
         {"figure": "tape", "parts": ["3", "5"], "names": ["oats", "barley"], "total": "40 kg"},
         one_of=("boxes", "parts"),

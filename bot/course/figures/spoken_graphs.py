@@ -179,7 +179,8 @@ def _scatter_plot(drawn: Drawn, telling: Telling) -> Iterator[str]:
 def _table(drawn: Drawn, telling: Telling) -> Iterator[str]:
     yield telling.say("table")
     for n, row in enumerate(drawn.rows("rows"), 1):
-        yield telling.say("table.row", n=n, cells=telling.all(row))
+        cells = [telling.label(cell) if cell else telling.say("tape.empty") for cell in row]
+        yield telling.say("table.row", n=n, cells=", ".join(cells))
 
 
 def _balance(drawn: Drawn, telling: Telling) -> Iterator[str]:

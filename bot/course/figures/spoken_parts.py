@@ -25,7 +25,7 @@ def step_of(drawn: Drawn) -> Fraction:
 
 def _number_line(drawn: Drawn, telling: Telling) -> Iterator[str]:
     say, step = telling.say, step_of(drawn)
-    low, high = drawn.text("from"), drawn.text("to")
+    low, high = plain(drawn.number("from")), plain(drawn.number("to"))
     yield say("line.upright" if drawn.yes("upright") else "line", low=low, high=high, step=plain(step))
     if drawn.has("numbers"):
         yield say("line.numbers", numbers=", ".join(drawn.labels("numbers")))
@@ -47,7 +47,7 @@ def _named_dot(drawn: Drawn, telling: Telling, name: str, at: Fraction | None) -
     inside = [n for n in numbered if drawn.number("from") <= n <= drawn.number("to")]
     if at in inside:
         return telling.say("line.named.here", name=name, at=plain(at))
-    nearest = min(inside, key=lambda n: (abs(n - at), n != 0))
+    nearest = Fraction(0) if 0 in inside else min(inside, key=lambda n: abs(n - at))
     upright = drawn.yes("upright")
     way = ("above" if upright else "right") if at > nearest else ("below" if upright else "left")
     steps = abs(at - nearest) / step

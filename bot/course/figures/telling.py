@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from fractions import Fraction
 
 from bot.course.figures.reading import BARE, UNKNOWN, Drawn
 from bot.course.figures.words import TEXTS
+
+_MINUS = re.compile(r"(?<![\w)])-(?=[\d.(])")
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +27,7 @@ class Telling:
         """A label as it is said: unknown is not given."""
         if text == UNKNOWN:
             return self.say("not given")
-        return self.say("bare") if text in (BARE, "") else text
+        return self.say("bare") if text in (BARE, "") else _MINUS.sub("−", text)
 
     def all(self, labels: Sequence[str]) -> str:
         """Labels one after the other."""

@@ -80,7 +80,7 @@ ENGLISH: Mapping[str, str] = {
     "rectangle.half.right": "A half circle is built onto its right side.",
     "area-model": "A rectangle split into parts. Along the top: {across}. Down the side: {down}.",
     "area-model.row": "In row {n} is written: {cells}.",
-    "composite": "A figure with {count} corners. Its sides in order, counterclockwise from the lower left: {sides}.",
+    "composite": "A figure with {count} corners. Its sides in order: {sides}.",
     "composite.side": "{way} {label}",
     "composite.right": "to the right",
     "composite.left": "to the left",
