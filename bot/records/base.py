@@ -154,7 +154,9 @@ def _prepare_sqlite(connection: Any, _record: object) -> None:
 def _begin_with_write_lock(connection: Connection) -> None:
     # A deferred transaction that reads first and writes later fails with "database is locked"
     # when another one wrote in between. Taking the write lock at once waits instead.
-    connection.exec_driver_sql("BEGIN IMMEDIATE")
+    # Whoever only reads, at length, says so and keeps nobody from writing.
+    reads = connection.get_execution_options().get("reading")
+    connection.exec_driver_sql("BEGIN" if reads else "BEGIN IMMEDIATE")
 
 
 @contextmanager

@@ -90,7 +90,7 @@ def unfit(found: Found, where: str) -> Trouble:
     )
 
 
-def migrate(engine: Engine, told: Callable[[str], None] = lambda revision: None) -> None:
+def migrate(engine: Engine, told: Callable[[str], None] = lambda revision: None, *, to: str = "head") -> None:
     """Bring a database up to date, all or nothing. `told` hears each revision as it is done."""
 
     def hear(step: Any, **_: Any) -> None:
@@ -100,4 +100,4 @@ def migrate(engine: Engine, told: Callable[[str], None] = lambda revision: None)
     with engine.begin() as connection:
         config.attributes["connection"] = connection
         config.attributes["told"] = hear
-        command.upgrade(config, "head")
+        command.upgrade(config, to)
