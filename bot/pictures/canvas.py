@@ -137,9 +137,14 @@ class Canvas:
         dash: str = "",
         fill: str = "",
     ) -> None:
-        """An oval or a piece of one, from one angle to another, counterclockwise from the right in degrees."""
+        """An oval or a piece of one, from one angle to another, counterclockwise from the right in degrees.
+
+        A piece is filled up to the line between its ends, which isn't drawn.
+        """
         first, pieces = bends(at, rx, ry, start, end)
-        self.curve(first, pieces, dash=dash, fill=fill, closed=bool(fill))
+        if fill:
+            self.curve(first, pieces, fill=fill, width=0, closed=True)
+        self.curve(first, pieces, dash=dash)
 
     def arc(
         self,
@@ -190,13 +195,16 @@ class Canvas:
         size: float = SIZE,
         ink: str = INK,
         bold: bool = False,
-        plate: bool = False,
+        plate: str = "",
+        turned: bool = False,
     ) -> Placed:
         """A label whose box lies at `at`: across 0 begins there, 0.5 is centred, 1 ends there; down likewise.
 
-        `plate` clears what lies below it.
+        `plate` is a fill that clears what lies below it. `turned` runs upwards.
         """
         taken = room(label, size)
+        if turned:
+            taken = Room(taken.height, taken.width)
         left, top = at[0] - across * taken.width, at[1] - down * taken.height
         # Nothing is written over the edge: a long label moves inwards.
         left = min(max(left, MARGIN / 2), max(MARGIN / 2, self.width - MARGIN / 2 - taken.width))
@@ -213,12 +221,13 @@ class Canvas:
                 "ink": ink,
                 "bold": bold,
                 "plate": plate,
+                "turned": turned,
             }
         )
         return placed
 
     def beside(
-        self, label: str, one: Point, other: Point, *, gap: float = 8, size: float = SIZE, plate: bool = False
+        self, label: str, one: Point, other: Point, *, gap: float = 8, size: float = SIZE, plate: str = ""
     ) -> Placed | None:
         """A label beside the middle of a line, on the right-hand side of one who walks from `one` to `other`."""
         if label in ("none", ""):
@@ -229,7 +238,7 @@ class Canvas:
         return self.off(label, middle, out, gap=gap, size=size, plate=plate)
 
     def off(
-        self, label: str, at: Point, out: Point, *, gap: float = 8, size: float = SIZE, plate: bool = False
+        self, label: str, at: Point, out: Point, *, gap: float = 8, size: float = SIZE, plate: str = ""
     ) -> Placed:
         """A label off a point in the direction `out` (of length 1), so far that its box clears the point."""
         taken = room(label, size)

@@ -39,7 +39,9 @@ def contact_sheets(folder: Path, figures: list[dict[str, object]]) -> int:
             x, y = k % ACROSS * WIDE + 10, k // ACROSS * TALL + 10
             picture = Image.open(BytesIO(png(figure)))
             scale = min((WIDE - 20) / picture.width, (TALL - 120) / picture.height)
-            small = picture.resize((int(picture.width * scale), int(picture.height * scale)), Image.Resampling.LANCZOS)
+            small = picture.resize(
+                (int(picture.width * scale), int(picture.height * scale)), Image.Resampling.LANCZOS
+            )
             page.paste(small, (x, y))
             pen.multiline_text((x, y + TALL - 114), _wrapped(alt(figure), font), fill="white", font=font)
         page.save(folder / f"sheet-{n + 1:02}.png")

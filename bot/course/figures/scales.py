@@ -27,10 +27,8 @@ def ticks(low: Fraction, high: Fraction, step: Fraction) -> list[Fraction]:
 def line_step(low: Fraction, high: Fraction, *numbers: Fraction) -> Fraction:
     """A step for a number line on which the numbers fall on ticks where that leaves few enough of them."""
     length = high - low
-    if length.denominator == 1 == low.denominator and 4 <= length <= 30:
-        step = Fraction(1)
-    else:
-        step = nice_step(length, 20)
+    by_ones = length.denominator == 1 == low.denominator and 4 <= length <= 30
+    step = Fraction(1) if by_ones else nice_step(length, 20)
     bottoms = {(number - low).denominator for number in numbers}
     for bottom in sorted(bottoms - {1}, reverse=True):
         if (high - low) * bottom <= 24 and all((number * bottom).denominator == 1 for number in numbers):

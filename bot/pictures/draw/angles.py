@@ -6,8 +6,8 @@ from math import radians, sin
 
 from bot.course.figures.reading import BARE, Drawn
 from bot.course.figures.telling import plain
-from bot.pictures.canvas import MARGIN, PENCIL, TEAL, WIDTH, Canvas, Point, on_circle
-from bot.pictures.labels import room
+from bot.pictures.canvas import MARGIN, PENCIL, TEAL, WIDTH, Canvas, Point, bends, on_circle
+from bot.pictures.draw.shapes import in_opening
 
 _SMALL = 12.0
 
@@ -32,15 +32,11 @@ def angle(canvas: Canvas, drawn: Drawn) -> None:
     canvas.disc(vertex, 4, width=0)
     if size == 90:
         canvas.square_corner(vertex, ends[0], ends[1], 18)
+        canvas.write(shown, on_circle(vertex, 46, 45))
+    elif shown:
+        in_opening(canvas, shown, vertex, 0, size, 34, arm)
     else:
-        canvas.arc(vertex, 34, 0, size, width=1.8, ink=TEAL)
-    if shown:
-        far = 34 + 10 + (room(shown).width / 2 if size > 40 else 22)
-        half = size / 2
-        if size < 40:  # a narrow opening: the label stands beside the arms' ends
-            canvas.write(shown, on_circle(vertex, 34 + 44 + (40 - size), half))
-        else:
-            canvas.write(shown, on_circle(vertex, far, half))
+        canvas.arc(vertex, 34, 0, size, width=1.6, ink=TEAL)
     if drawn.has("names"):
         first, middle, second = drawn.labels("names")
         canvas.disc(on_circle(vertex, arm - 6, 0), 3.5, width=0)
@@ -54,7 +50,11 @@ def angle(canvas: Canvas, drawn: Drawn) -> None:
 def _protractor(canvas: Canvas, size: float) -> None:
     radius = 148.0
     at = (WIDTH / 2, MARGIN + radius + 8)
-    canvas.arc(at, radius, 0, 180, wedge=True, fill="light", width=1.6)
+    first, rim = bends(at, radius, radius, 0, 180)
+    low = at[1] + 14
+    outline: list[tuple[Point, ...]] = [(first,), *rim, ((at[0] - radius, low),)]
+    canvas.curve((at[0] + radius, low), outline, closed=True, fill="light", width=1.6)
+    canvas.line((at[0] - radius, at[1]), (at[0] + radius, at[1]), 1)
     for degree in range(181):
         long = 16 if degree % 10 == 0 else 11 if degree % 5 == 0 else 6
         canvas.line(
@@ -63,12 +63,13 @@ def _protractor(canvas: Canvas, size: float) -> None:
             1.2 if degree % 5 == 0 else 0.7,
         )
         if degree % 10 == 0:
-            canvas.write(str(degree), on_circle(at, radius - 27, degree), size=_SMALL)
+            x, y = on_circle(at, radius - 27, degree)
+            canvas.write(str(degree), (x, y - (8 if degree in (0, 180) else 0)), size=_SMALL)
     canvas.arc(at, radius - 40, 0, 180, width=0.8, ink=PENCIL)
     canvas.line(at, on_circle(at, radius, 0), 3, TEAL)
     canvas.line(at, on_circle(at, radius + 14, size), 3, TEAL)
     canvas.disc(at, 4.5, width=0)
-    canvas.height = at[1] + 6
+    canvas.height = low
 
 
 def angles(canvas: Canvas, drawn: Drawn) -> None:
@@ -86,8 +87,7 @@ def angles(canvas: Canvas, drawn: Drawn) -> None:
         canvas.line(at, on_circle(at, arm, start), 2.4)
         radius = 30 + (n % 2) * 8
         if label != BARE:
-            canvas.arc(at, radius, start, start + size, width=1.6, ink=TEAL)
-            _in_opening(canvas, label, at, start, size, radius, arm)
+            in_opening(canvas, label, at, start, size, radius, arm + 10)
         start += size
     if not below:
         canvas.line(at, on_circle(at, arm, full), 2.4)
@@ -95,17 +95,6 @@ def angles(canvas: Canvas, drawn: Drawn) -> None:
         canvas.square_corner(at, on_circle(at, arm, 0), on_circle(at, arm, 90), 14)
     canvas.disc(at, 4, width=0)
     canvas.height = at[1] + (arm if below else 8)
-
-
-def _in_opening(
-    canvas: Canvas, label: str, at: Point, start: float, size: float, radius: float, arm: float
-) -> None:
-    """A label between two arms, as far out as it needs to clear them."""
-    need = room(label)
-    half = max(sin(radians(min(size, 170) / 2)), 0.15)
-    clear = (max(need.height, need.width * 0.62) / 2 + 5) / half
-    far = max(radius + 8 + need.width / 2, clear)
-    canvas.write(label, on_circle(at, min(far, arm + 4), start + size / 2))
 
 
 def parallel_lines(canvas: Canvas, drawn: Drawn) -> None:
@@ -125,6 +114,5 @@ def parallel_lines(canvas: Canvas, drawn: Drawn) -> None:
         openings = [(slope, 180 - slope), (0, slope), (180, slope), (180 + slope, 180 - slope)]
         for (start, size), label in zip(openings, drawn.labels("labels")[4 * n : 4 * n + 4], strict=True):
             if label != BARE:
-                canvas.arc(crossing, 18, start, start + size, width=1.6, ink=TEAL)
-                _in_opening(canvas, label, crossing, start, size, 18, 62)
+                in_opening(canvas, label, crossing, start, size, 18, 90)
     canvas.height = max(canvas.height, lower + 62 * sin(radians(slope)))

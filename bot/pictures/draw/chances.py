@@ -31,7 +31,12 @@ def spinner(canvas: Canvas, drawn: Drawn) -> None:
     for label, middle, turn, fill in places:
         size = SIZE if room(label).width < radius * 0.6 else _SMALL
         far = radius * (0.66 if turn > 40 else 0.76)
-        canvas.write(label, on_circle(at, far, middle), size=size, plate=fill in ("stripe", "back", "dots"))
+        canvas.write(
+            label,
+            on_circle(at, far, middle),
+            size=size,
+            plate="paper" if fill in ("stripe", "back", "dots") else "",
+        )
     canvas.arrow(on_circle(at, 20, 215), on_circle(at, 44, 35), 4, INK, 15)
     canvas.disc(at, 6, width=0)
 
@@ -47,7 +52,7 @@ def tree(canvas: Canvas, drawn: Drawn) -> None:
     stages = drawn.rows("stages")
     chances = drawn.rows("chances") if drawn.has("chances") else []
     ends = prod(len(stage) for stage in stages)
-    line = 40.0 if chances else 32.0
+    line = 46.0 if chances else 32.0
     widths = [max(room(label).width for label in stage) for stage in stages]
     gap = (WIDTH - 2 * MARGIN - 8 - sum(widths) - 8 * len(stages)) / len(stages)
     gap = min(gap, 90.0)
@@ -77,8 +82,8 @@ def _branches(
         canvas.line(start, end, 1.8)
         if chances:
             length = hypot(end[0] - start[0], end[1] - start[1])
-            spot = (start[0] + (end[0] - start[0]) * 0.56, start[1] + (y - start[1]) * 0.56)
-            canvas.write(chances[depth][n], spot, size=_SMALL if length > 30 else 12, plate=True)
+            spot = (start[0] + (end[0] - start[0]) * 0.7, start[1] + (y - start[1]) * 0.7)
+            canvas.write(chances[depth][n], spot, size=_SMALL if length > 30 else 12, plate="paper")
         canvas.write(label, (end[0] + 5, y), across=0)
         after = (end[0] + 8 + widths[depth], y)
         if depth + 1 < len(stages):

@@ -108,7 +108,9 @@ def _axes(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_step: 
         if x != wall or plane.left >= 0:
             spot = plane.spot(x, base)
             canvas.line((spot[0], spot[1] - 3), (spot[0], spot[1] + 3), 1.4)
-            canvas.write(plain(x), (spot[0], spot[1] + 6), down=0, size=_SMALL, plate=plane.low < 0)
+            canvas.write(
+                plain(x), (spot[0], spot[1] + 6), down=0, size=_SMALL, plate="paper" if plane.low < 0 else ""
+            )
     tall_ones = ticks(plane.low, plane.high, y_step)
     gap = max(1, -(-20 * len(tall_ones) // int(plane.tall)))
     for y in tall_ones:
@@ -117,9 +119,15 @@ def _axes(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_step: 
         ):
             spot = plane.spot(wall, y)
             canvas.line((spot[0] - 3, spot[1]), (spot[0] + 3, spot[1]), 1.4)
-            canvas.write(plain(y), (spot[0] - 6, spot[1]), across=1, size=_SMALL, plate=plane.left < 0)
-    x_name = drawn.text("x-name", "" if not (plane.left < 0 or plane.low < 0) else "x")
-    y_name = drawn.text("y-name", "" if not (plane.left < 0 or plane.low < 0) else "y")
+            canvas.write(
+                plain(y),
+                (spot[0] - 6, spot[1]),
+                across=1,
+                size=_SMALL,
+                plate="paper" if plane.left < 0 else "",
+            )
+    x_name = drawn.text("x-name", "x")
+    y_name = drawn.text("y-name", "y")
     if drawn.has("x-name"):
         canvas.write(x_name, (plane.start + plane.wide, canvas.height + 8), across=1, down=0, size=_SMALL)
     elif x_name:
@@ -237,7 +245,7 @@ def _name(canvas: Canvas, name: str, spot: Point, spots: list[Point]) -> None:
         if fits and not any(box.meets(other) for other in [*canvas.placed, *dots]):
             best = (x, y)
             break
-    canvas.write(name, best or spot, plate=True)
+    canvas.write(name, best or spot, plate="paper")
 
 
 def scatter_plot(canvas: Canvas, drawn: Drawn) -> None:
@@ -256,5 +264,5 @@ def _range(drawn: Drawn, name: str, values: list[Fraction]) -> tuple[Fraction, F
     if drawn.has(name):
         low, high, step = drawn.span(name)
         return low, high, step or nice_step(high - low, 10)
-    low, high, step = outward([*values, Fraction(0)] if min(values) * 3 < max(values) else values, 8)
+    low, high, step = outward([*values, Fraction(0)] if 0 < min(values) * 2 <= max(values) else values, 8)
     return low, high, step

@@ -11,7 +11,7 @@ from bot.course.figures.reading import Drawn
 from bot.course.figures.scales import nice_step, ticks
 from bot.course.figures.spoken_parts import step_of
 from bot.course.figures.telling import plain
-from bot.pictures.canvas import CLAY, INK, MARGIN, PAPER, TEAL, WIDTH, Canvas, Point
+from bot.pictures.canvas import CLAY, MARGIN, PAPER, TEAL, WIDTH, Canvas, Point
 from bot.pictures.labels import SIZE, room
 
 _LEFT, _RIGHT = 36.0, WIDTH - 36.0
@@ -31,32 +31,42 @@ def scale(low: Fraction, high: Fraction, start: float, end: float) -> Place:
     return place
 
 
-def numbered(all_ticks: list[Fraction], place: Place, gap: float = 8, size: float = SIZE) -> list[Fraction]:
+Spell = Callable[[Fraction], str]
+
+
+def numbered(
+    all_ticks: list[Fraction], place: Place, gap: float = 5, size: float = SIZE, spell: Spell = plain
+) -> list[Fraction]:
     """Those ticks whose numbers fit side by side: every one, or every second, fifth, tenth, 0 among them."""
     for every in (1, 2, 5, 10, 20, 25, 50, 100):
         step = all_ticks[1] - all_ticks[0] if len(all_ticks) > 1 else Fraction(1)
         chosen = [
             tick for i, tick in enumerate(all_ticks) if _counts(tick, step * every, i, every, all_ticks)
         ]
-        ends = [(place(t), room(plain(t), size).width / 2) for t in chosen]
+        ends = [(place(t), room(spell(t), size).width / 2) for t in chosen]
         if all(a[0] + a[1] + gap <= b[0] - b[1] for a, b in pairwise(ends)):
             return chosen
     return [all_ticks[0], all_ticks[-1]]
 
 
 def _counts(tick: Fraction, step: Fraction, i: int, every: int, all_ticks: list[Fraction]) -> bool:
-    if all_ticks[0] <= 0 <= all_ticks[-1] or (all_ticks[0] / step).denominator == 1:
+    if sum((one / step).denominator == 1 for one in all_ticks) > 1:
         return (tick / step).denominator == 1
     return i % every == 0
 
 
-def fitting_label(tick: Fraction) -> str:
-    """A tick's number; 5/4 is written as a mixed number beyond 1, as on a ruler."""
-    text = plain(tick)
-    if "/" in text and abs(tick) > 1:
-        whole, rest = divmod(abs(tick), 1)
-        return f"{'−' if tick < 0 else ''}{whole} {rest}"
-    return text
+def _spelling(drawn: Drawn) -> Spell:
+    """Ticks as fractions where the figure speaks in fractions, else as decimals; mixed beyond 1, as on a ruler."""
+    fractions = any("/" in drawn.text(name) for name in ("from", "to", "step", "points", "numbers"))
+
+    def spell(tick: Fraction) -> str:
+        text = plain(tick) if not fractions else f"{'−' if tick < 0 else ''}{abs(tick)}"
+        if "/" in text and abs(tick) > 1:
+            whole, rest = divmod(abs(tick), 1)
+            return f"{'−' if tick < 0 else ''}{whole} {rest}"
+        return text
+
+    return spell
 
 
 def number_line(canvas: Canvas, drawn: Drawn) -> None:
@@ -69,14 +79,15 @@ def number_line(canvas: Canvas, drawn: Drawn) -> None:
     y = MARGIN + 14 + _above(drawn)
     canvas.arrow((WIDTH / 2, y), (_RIGHT + _OVER, y))
     canvas.arrow((WIDTH / 2, y), (_LEFT - _OVER, y))
-    marks = ticks(low, high, step)
-    wanted = drawn.numbers("numbers") or numbered(marks, place)
+    marks, spell = ticks(low, high, step), _spelling(drawn)
+    wanted = drawn.numbers("numbers") or numbered(marks, place, spell=spell)
+    middle = y + 15 + max(room(spell(tick)).height for tick in wanted) / 2
     for tick in sorted({*marks, *drawn.numbers("numbers")}):
         long = tick in wanted
         reach = 8 if long else 5
         canvas.line((place(tick), y - reach), (place(tick), y + reach), 2.4 if tick == 0 else 1.6)
         if long:
-            canvas.write(fitting_label(tick), (place(tick), y + 15), down=0)
+            canvas.write(spell(tick), (place(tick), middle))
     _jumps(canvas, drawn, place, y)
     _solutions(canvas, drawn, place, y)
     _dots(canvas, drawn, [(place(at), y) for at in drawn.numbers("points")], (0, -1))
@@ -126,7 +137,7 @@ def _jumps(canvas: Canvas, drawn: Drawn, place: Place, y: float) -> None:
         )
         canvas.head((b - shift, y - 20), (b - shift, y - 6), ink)
         if labels:
-            canvas.write(labels[i], ((a + b) / 2, top - 5), down=1, size=_SMALL, plate=True)
+            canvas.write(labels[i], ((a + b) / 2, top - 5), down=1, size=_SMALL, plate="paper")
 
 
 def _solutions(canvas: Canvas, drawn: Drawn, place: Place, y: float) -> None:
@@ -162,7 +173,7 @@ def _upright(canvas: Canvas, drawn: Drawn) -> None:
         reach = 8 if tick in wanted else 5
         canvas.line((x - reach, place(tick)), (x + reach, place(tick)), 2.4 if tick == 0 else 1.6)
         if tick in wanted:
-            canvas.write(fitting_label(tick), (x - 16, place(tick)), across=1)
+            canvas.write(_spelling(drawn)(tick), (x - 16, place(tick)), across=1)
     labels = drawn.labels("jump-labels")
     for i, (start, end) in enumerate(drawn.pairs("jumps")):
         a, b, out = place(start), place(end), x + 14 + 34 * (1 + _levels(drawn)[i])
@@ -206,6 +217,3 @@ def _stagger(labels: list[str], xs: list[float]) -> list[int]:
         ends[level] = x + half
         levels.append(level)
     return levels
-
-
-__all__ = ["INK", "double_number_line", "fitting_label", "number_line", "numbered", "scale"]

@@ -41,12 +41,12 @@ def bar(canvas: Canvas, drawn: Drawn) -> None:
     for n in wholes:
         canvas.line((left + float(n) * unit, below), (left + float(n) * unit, below + 7), 1.6)
         if n % every == 0:
-            canvas.write(plain(n), (left + float(n) * unit, below + 12), down=0)
+            canvas.write(plain(n), (left + float(n) * unit, below + 25))
     if not torn and length.denominator != 1:
         end = left + float(length) * unit
         canvas.line((end, below), (end, below + 7), 1.6)
         if end - left - float(wholes[-1]) * unit > 26:
-            canvas.write(drawn.text("length"), (end, below + 12), down=0)
+            canvas.write(drawn.text("length"), (end, below + 25))
     if drawn.has("unit"):
         canvas.write(drawn.text("unit"), (WIDTH / 2, canvas.height + 8), down=0, size=_SMALL)
 
@@ -157,24 +157,23 @@ def square_parts(canvas: Canvas, drawn: Drawn) -> None:
 
 
 def place_value(canvas: Canvas, drawn: Drawn) -> None:
-    """A chart of places; long names run over two lines."""
+    """A chart of places; names stand upright where the columns are narrow."""
     cells = digits(drawn)
     wide = min(72.0, _FULL / len(cells))
     start = (WIDTH - wide * len(cells)) / 2
-    size = 14.0 if wide >= 62 else 12.0
-    slanted = any(room(word, size).width > wide - 4 for place, _ in cells for word in place.split())
-    head = 0.0 if slanted else 40.0
+    upright = any(room(word, _SMALL).width > wide - 4 for place, _ in cells for word in place.split())
+    head = max(room(place, _SMALL).width for place, _ in cells) + 16 if upright else 40.0
     mark = 20.0 if drawn.has("mark") else 0.0
     top = MARGIN + mark + head
     for n, (place, digit) in enumerate(cells):
         left = start + n * wide
-        if slanted:  # names don't fit over their columns: they stand in a list below
-            canvas.write(_short(place), (left + wide / 2, top + 58), size=_SMALL)
+        canvas.rectangle(left, top - head, wide, head, fill="light", width=1.6)
+        if upright:
+            canvas.write(place, (left + wide / 2, top - 8), down=1, size=_SMALL, turned=True)
         else:
-            canvas.rectangle(left, top - head, wide, head, fill="light", width=1.6)
-            for k, word in enumerate(lines := wrap(place, wide - 4, size)):
-                middle = top - head / 2 + (k - (len(lines) - 1) / 2) * (size + 2)
-                canvas.write(word, (left + wide / 2, middle), size=size)
+            for k, word in enumerate(lines := wrap(place, wide - 4, _SMALL)):
+                middle = top - head / 2 + (k - (len(lines) - 1) / 2) * (_SMALL + 2)
+                canvas.write(word, (left + wide / 2, middle), size=_SMALL)
         canvas.rectangle(left, top, wide, 44, width=1.6)
         canvas.write(digit, (left + wide / 2, top + 22), size=24)
         if place == "ones" and n < len(cells) - 1:
@@ -184,32 +183,10 @@ def place_value(canvas: Canvas, drawn: Drawn) -> None:
             canvas.arrow((x, MARGIN - 6), (x, MARGIN + mark - 4), 2.4, CLAY, 9)
 
 
-_SHORT = {
-    "hundred millions": "HM",
-    "ten millions": "TM",
-    "millions": "M",
-    "hundred thousands": "HTh",
-    "ten thousands": "TTh",
-    "thousands": "Th",
-    "hundreds": "H",
-    "tens": "T",
-    "ones": "O",
-    "tenths": "t",
-    "hundredths": "h",
-    "thousandths": "th",
-    "ten thousandths": "tth",
-    "hundred thousandths": "hth",
-}
-
-
-def _short(place: str) -> str:
-    return _SHORT[place]
-
-
 def counters(canvas: Canvas, drawn: Drawn) -> None:
     """A row of plus counters over a row of minus counters, ten to a line, zero pairs ringed."""
     plus, minus = drawn.count("plus"), drawn.count("minus")
-    radius, step = 13.0, 32.0
+    radius, step = 13.0, 35.0
     lines = max(1, ceil(max(plus, minus) / 10))
     left = WIDTH / 2 - (min(10, max(plus, minus, 1)) - 1) * step / 2
     for line in range(lines):
@@ -217,7 +194,7 @@ def counters(canvas: Canvas, drawn: Drawn) -> None:
         for n in range(line * 10, line * 10 + 10):
             x = left + (n - line * 10) * step
             if drawn.yes("pairs") and n < min(plus, minus):
-                canvas.oval((x, top + 18), 15.5, 37, dash="fine")
+                canvas.oval((x, top + 18), 16.5, 37, dash="fine")
             if n < plus:
                 _counter(canvas, (x, top), radius, positive=True)
             if n < minus:
@@ -303,5 +280,5 @@ def _face(canvas: Canvas, at: Point, radius: float, hour: int, minute: int) -> N
     for n in range(1, 13):
         canvas.write(str(n), on_circle(at, radius - 21, 90 - 30 * n), size=SIZE if radius > 90 else _SMALL)
     canvas.line(at, on_circle(at, radius * 0.48, 90 - 30 * (hour % 12 + minute / 60)), 5.5)
-    canvas.line(at, on_circle(at, radius * 0.74, 90 - 6 * minute), 3, TEAL)
+    canvas.line(at, on_circle(at, radius * 0.68, 90 - 6 * minute), 3, TEAL)
     canvas.disc(at, 4.5, width=0)

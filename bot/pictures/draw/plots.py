@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections import Counter
 from fractions import Fraction
-from math import ceil
+from math import ceil, gcd, lcm
 
 from bot.course.figures.reading import Drawn
 from bot.course.figures.scales import nice_step, outward, ticks
@@ -86,7 +86,7 @@ def _axis(canvas: Canvas, low: Fraction, high: Fraction, step: Fraction, y: floa
     place = scale(low, high, MARGIN + 16, WIDTH - MARGIN - 16)
     canvas.line((MARGIN + 4, y), (WIDTH - MARGIN - 4, y), 2)
     marks = ticks(low, high, step)
-    wanted = numbered(marks, place, 8, _SMALL)
+    wanted = numbered(marks, place, 7, _SMALL)
     for tick in marks:
         reach = 7 if tick in wanted else 4
         canvas.line((place(tick), y), (place(tick), y + reach), 1.6)
@@ -107,9 +107,18 @@ def _scale_of(drawn: Drawn, values: list[Fraction], most: int) -> tuple[Fraction
         return low, high, drawn.number("step")
     if all(value.denominator == 1 for value in [*values, low, high]) and high - low <= 30:
         return low, high, Fraction(1)
+    shared = _shared_step([*values, low, high])
+    if (high - low) / shared <= 30:
+        return low, high, shared
     step = nice_step(high - low, most)
     outer_low, outer_high, _ = outward([low, high], most)
     return (low if drawn.has("from") else outer_low), (high if drawn.has("to") else outer_high), step
+
+
+def _shared_step(values: list[Fraction]) -> Fraction:
+    """The longest step that all values are whole numbers of."""
+    bottom = lcm(*(value.denominator for value in values))
+    return Fraction(gcd(*(int(value * bottom) for value in values)) or 1, bottom)
 
 
 def dot_plot(canvas: Canvas, drawn: Drawn) -> None:

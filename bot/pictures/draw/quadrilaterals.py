@@ -26,8 +26,11 @@ def quadrilateral(canvas: Canvas, drawn: Drawn) -> None:
         max([room(drawn.text(name)).width for name in ("left", "right") if drawn.has(name)], default=20) + 14
     )
     foot = (points[3][0], 0.0)
-    spots = fit(points, MARGIN + side, MARGIN + 28, _FULL - 2 * side, 176)
-    scale = (spots[1][0] - spots[0][0]) / ((points[1][0] - points[0][0]) or 1)
+    outside = foot[0] < 0
+    if outside:
+        side = max(side, room(drawn.text("height")).width + 14)
+    every = fit([*points, foot], MARGIN + side, MARGIN + 28, _FULL - 2 * side, 176)
+    spots, bottom = every[:4], every[4]
     canvas.shape(spots, fill="light", width=2.4)
     low_left, low_right, high_right, high_left = spots
     names = {
@@ -38,12 +41,14 @@ def quadrilateral(canvas: Canvas, drawn: Drawn) -> None:
     }
     for name, (one, other) in names.items():
         if drawn.has(name):
-            canvas.beside(drawn.text(name), other, one)
+            canvas.beside(drawn.text(name), other, one, gap=12 if drawn.yes("marks") else 8)
     if drawn.has("height"):
-        bottom = (spots[0][0] + (foot[0] - points[0][0]) * scale, low_left[1])
         canvas.line(high_left, bottom, 1.8, dash="dash")
         canvas.square_corner(bottom, high_left, low_right, 9)
-        canvas.off(drawn.text("height"), (bottom[0], (bottom[1] + high_left[1]) / 2), (1, 0), gap=6)
+        if outside:
+            canvas.line(bottom, low_left, 1.6, dash="fine")
+        middle = (bottom[0], (bottom[1] + high_left[1]) / 2)
+        canvas.off(drawn.text("height"), middle, (-1, 0) if outside else (1, 0), gap=6)
     if drawn.has("inside"):
         shift = 34 if drawn.has("height") else 0
         canvas.write(
@@ -125,7 +130,7 @@ def regular_polygon(canvas: Canvas, drawn: Drawn) -> None:
     spots = [on_circle(at, radius, start + 360 * n / sides) for n in range(sides)]
     canvas.shape(spots, fill="light", width=2.4)
     if drawn.has("side"):
-        canvas.beside(drawn.text("side"), spots[1], spots[0])
+        canvas.write(drawn.text("side"), ((spots[0][0] + spots[1][0]) / 2, spots[0][1] + 9), down=0)
     if drawn.has("angle"):
         angle_label(canvas, drawn.text("angle"), spots[1], spots[0], spots[2])
 

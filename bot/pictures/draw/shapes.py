@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from math import acos, cos, degrees, hypot, radians, sin, sqrt, tan
 
-from bot.course.figures.reading import BARE, Drawn, by_twos, leading_number
+from bot.course.figures.reading import BARE, Drawn, leading_number
 from bot.pictures.canvas import MARGIN, TEAL, WIDTH, Canvas, Point, fit, on_circle
-from bot.pictures.labels import SIZE, room
+from bot.pictures.labels import room
 
 _FULL = WIDTH - 2 * MARGIN
 _SIDE_ROOM = 34.0
@@ -38,6 +38,8 @@ def rectangle(canvas: Canvas, drawn: Drawn) -> None:
     if half == "top":
         high, wide = min(high, 120.0), min(wide, 200.0)
     left = (WIDTH - wide - side - (high / 2 if half == "right" else 0)) / 2
+    if half == "right":  # its height is written on the left
+        left += side
     top = MARGIN + 4 + (wide / 2 if half == "top" else 0)
     canvas.rectangle(left, top, wide, high, fill="light", width=2.4)
     if half == "top":
@@ -129,9 +131,9 @@ def composite(canvas: Canvas, drawn: Drawn) -> None:
     for n, (one, other) in enumerate(zip(cut_spots[::2], cut_spots[1::2], strict=True)):
         canvas.line(one, other, 1.8, dash="dash")
         if cut_labels and cut_labels[n] != BARE:
-            canvas.beside(cut_labels[n], one, other, gap=6, plate=False)
+            canvas.beside(cut_labels[n], one, other, gap=6)
     if drawn.has("inside"):
-        canvas.write(drawn.text("inside"), _inside_point(shape), plate=False)
+        canvas.write(drawn.text("inside"), _inside_point(shape))
 
 
 def _turn(points: Sequence[Point]) -> float:
@@ -201,9 +203,10 @@ def triangle(canvas: Canvas, drawn: Drawn) -> None:
     sides = {"base": (right, left), "left": (left, top), "right": (top, right)}
     for name, (one, other) in sides.items():
         if drawn.has(name):
-            canvas.beside(drawn.text(name), other, one, gap=8) if not drawn.yes("squares") else canvas.write(
-                drawn.text(name), _square_middle(one, other)
-            )
+            if drawn.yes("squares"):
+                canvas.write(drawn.text(name), _square_middle(one, other))
+            else:
+                canvas.beside(drawn.text(name), other, one, gap=12 if drawn.has("equal-sides") else 8)
     _equal_marks(canvas, drawn, left, right, top)
     _corner_labels(canvas, drawn, [left, right, top])
 
@@ -337,33 +340,36 @@ def _corner_labels(canvas: Canvas, drawn: Drawn, points: list[Point]) -> None:
 
 
 def angle_label(canvas: Canvas, label: str, corner: Point, one: Point, other: Point) -> None:
-    """An arc between two arms with its label, as far out as the opening needs."""
+    """An arc between two arms with its label."""
     a = degrees(_direction(corner, one)) % 360
     b = degrees(_direction(corner, other)) % 360
     start, end = (a, b) if (b - a) % 360 <= 180 else (b, a)
-    opening = (end - start) % 360
-    radius = 20.0 if opening > 40 else 26.0
-    canvas.arc(corner, radius, start, start + opening, width=1.6, ink=TEAL)
-    half = radians(max(opening, 8) / 2)
-    need = room(label)
-    spread = hypot(need.width, need.height) / 2
-    far = max(radius + 5 + spread * 0.85, (need.height / 2 + 4) / max(sin(half), 0.2))
-    canvas.write(label, on_circle(corner, far, start + opening / 2))
+    arm = min(
+        hypot(one[0] - corner[0], one[1] - corner[1]), hypot(other[0] - corner[0], other[1] - corner[1])
+    )
+    in_opening(canvas, label, corner, start, (end - start) % 360, 20, 0.55 * arm)
+
+
+def in_opening(
+    canvas: Canvas, label: str, at: Point, start: float, size: float, radius: float, most: float
+) -> None:
+    """An arc between two arms and its label, as near as it clears both; beyond the corner if that is too far out."""
+    if size < 35:
+        radius = max(radius, 28.0)
+    canvas.arc(at, radius, start, start + size, width=1.6, ink=TEAL)
+    need, middle = room(label), radians(start + size / 2)
+    far = radius + 6 + abs(cos(middle)) * need.width / 2 + abs(sin(middle)) * need.height / 2
+    if size < 180:
+        for arm in (radians(start), radians(start + size)):
+            reach = abs(sin(arm)) * need.width / 2 + abs(cos(arm)) * need.height / 2 + 4
+            far = max(far, reach / sin(radians(size) / 2))
+    if far > most:
+        canvas.off(label, at, (-cos(middle), sin(middle)), gap=5)
+    else:
+        canvas.write(label, on_circle(at, far, start + size / 2))
 
 
 def _direction(corner: Point, point: Point) -> float:
     dx, dy = point[0] - corner[0], corner[1] - point[1]
     angle = acos(max(-1.0, min(1.0, dx / (hypot(dx, dy) or 1))))
     return angle if dy >= 0 else -angle
-
-
-__all__ = [
-    "SIZE",
-    "angle_label",
-    "area_model",
-    "by_twos",
-    "composite",
-    "dash_across",
-    "rectangle",
-    "triangle",
-]

@@ -1,63 +1,19 @@
-"""Circles, solids with hidden edges dashed, and nets."""
+"""Solids, hidden edges dashed."""
 
 from __future__ import annotations
 
-from math import hypot, sqrt
+from math import sqrt
 
 from bot.course.figures.reading import Drawn, leading_number
-from bot.pictures.canvas import CLAY, MARGIN, WIDTH, Canvas, Point, fit, on_circle
-from bot.pictures.labels import room
+from bot.pictures.canvas import CLAY, MARGIN, WIDTH, Canvas, Point, fit
 
 _MIDDLE = WIDTH / 2
 _DEPTH = (0.5, 0.36)  # how an edge that runs to the back is drawn
 
 
-def _known(drawn: Drawn, name: str, otherwise: float) -> float:
+def known(drawn: Drawn, name: str, otherwise: float) -> float:
     value = leading_number(drawn.text(name))
     return float(value) if value is not None and value > 0 else otherwise
-
-
-def circle(canvas: Canvas, drawn: Drawn) -> None:
-    """A circle or a part of one with radius, diameter, and what is written inside and around."""
-    part = drawn.text("part", "whole")
-    radius = {"whole": 98.0, "half": 120.0, "quarter": 170.0}[part]
-    at = {
-        "whole": (_MIDDLE, MARGIN + radius + 4),
-        "half": (_MIDDLE, MARGIN + radius + 4),
-        "quarter": (_MIDDLE - radius / 2, MARGIN + radius + 4),
-    }[part]
-    if part == "whole":
-        canvas.disc(at, radius, fill="light", width=2.4)
-    else:
-        end = 180 if part == "half" else 90
-        canvas.arc(at, radius, 0, end, wedge=True, fill="light", width=2.4)
-        if part == "quarter":
-            canvas.square_corner(at, on_circle(at, radius, 0), on_circle(at, radius, 90))
-    canvas.disc(at, 4, width=0)
-    if drawn.has("radius"):
-        end_point = on_circle(at, radius, 0)
-        canvas.line(at, end_point, 2.2)
-        if part == "whole":
-            canvas.write(drawn.text("radius"), (at[0] + radius / 2, at[1] - 8), down=1)
-        else:
-            canvas.write(drawn.text("radius"), (at[0] + radius / 2, at[1] + 10), down=0)
-    if drawn.has("diameter"):
-        canvas.line(on_circle(at, radius, 180), on_circle(at, radius, 0), 2.2)
-        if part == "half":
-            canvas.write(drawn.text("diameter"), (at[0], at[1] + 10 + 26 * drawn.has("radius")), down=0)
-        else:
-            canvas.write(drawn.text("diameter"), (at[0], at[1] + 10), down=0)
-    if drawn.has("inside"):
-        lift = {"whole": 0.5 if drawn.has("radius") or drawn.has("diameter") else 0.25, "half": 0.5}.get(
-            part, 0.42
-        )
-        x = at[0] + (radius * 0.42 if part == "quarter" else 0)
-        canvas.write(drawn.text("inside"), (x, at[1] - radius * lift))
-    if drawn.has("around"):
-        if part == "whole":  # an arrow along the rim says what is measured
-            canvas.arc(at, radius + 9, 215, 325, width=1.4, ink=CLAY)
-            canvas.head(on_circle(at, radius + 9, 320), on_circle(at, radius + 9, 328), CLAY, 8)
-        canvas.write(drawn.text("around"), (_MIDDLE, canvas.height + 10), down=0)
 
 
 def solid(canvas: Canvas, drawn: Drawn) -> None:
@@ -75,9 +31,9 @@ def solid(canvas: Canvas, drawn: Drawn) -> None:
 
 def _box(canvas: Canvas, drawn: Drawn) -> None:
     cube = drawn.text("shape") == "cube"
-    long = _known(drawn, "length", 5)
-    deep = long if cube else _known(drawn, "width", 3.5)
-    high = long if cube else _known(drawn, "height", 3)
+    long = known(drawn, "length", 5)
+    deep = long if cube else known(drawn, "width", 3.5)
+    high = long if cube else known(drawn, "height", 3)
     if not drawn.yes("cubes"):  # very flat or thin boxes can't be labelled
         most = max(long, deep, high)
         long, deep, high = (max(edge, 0.3 * most) for edge in (long, deep, high))
@@ -106,7 +62,7 @@ def _box(canvas: Canvas, drawn: Drawn) -> None:
         if drawn.has("height"):
             canvas.write(drawn.text("height"), (b2[0] + 9, (b2[1] + c2[1]) / 2), across=0)
     if drawn.has("inside"):
-        canvas.write(drawn.text("inside"), ((a[0] + b[0]) / 2, (a[1] + d[1]) / 2), plate=True)
+        canvas.write(drawn.text("inside"), ((a[0] + b[0]) / 2, (a[1] + d[1]) / 2), plate="light")
 
 
 def _unit_cubes(
@@ -151,12 +107,12 @@ def _cut_box(canvas: Canvas, drawn: Drawn, front: list[Point], behind: list[Poin
         "slanted": [on(a, d, 0.15), on(b, c, 0.85), on(b2, c2, 0.85), on(a2, d2, 0.15)],
     }.get(drawn.text("cut"))
     if plane:
-        canvas.shape(plane, fill="stripe", ink=CLAY, width=2.4)
+        canvas.shape(plane, fill="stripe-clear", ink=CLAY, width=2.4)
 
 
 def _prism(canvas: Canvas, drawn: Drawn) -> None:
-    base, high = _known(drawn, "length", 4), _known(drawn, "height", 3)
-    long = _known(drawn, "width", 6)
+    base, high = known(drawn, "length", 4), known(drawn, "height", 3)
+    long = known(drawn, "width", 6)
     most = max(base, high, long)
     base, high, long = (max(edge, 0.35 * most) for edge in (base, high, long))
     slant = leading_number(drawn.text("slant"))
@@ -175,7 +131,8 @@ def _prism(canvas: Canvas, drawn: Drawn) -> None:
     if drawn.has("height"):
         canvas.line(c, spots[6], 1.6, dash="fine")
         canvas.square_corner(spots[6], c, b, 8)
-        canvas.off(drawn.text("height"), (c[0], c[1] + (spots[6][1] - c[1]) * 0.62), (1, 0), gap=5)
+        middle = (c[0], c[1] + (spots[6][1] - c[1]) * 0.62)
+        canvas.off(drawn.text("height"), middle, (1, 0), gap=5, plate="light")
     if drawn.has("length"):
         canvas.write(drawn.text("length"), ((a[0] + b[0]) / 2, a[1] + 10), down=0)
     if drawn.has("width"):
@@ -183,19 +140,19 @@ def _prism(canvas: Canvas, drawn: Drawn) -> None:
     if drawn.has("slant"):
         canvas.beside(drawn.text("slant"), c, a)
     if drawn.text("cut") in ("upright", "slanted"):
-        middle = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, a2), (b, b2), (c, c2))]
-        canvas.shape(middle, fill="stripe", ink=CLAY, width=2.4)
+        across = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, a2), (b, b2), (c, c2))]
+        canvas.shape(across, fill="stripe-clear", ink=CLAY, width=2.4)
     if drawn.text("cut") == "level":
         half = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, c), (b, c), (b2, c2), (a2, c2))]
-        canvas.shape(half, fill="stripe", ink=CLAY, width=2.4)
+        canvas.shape(half, fill="stripe-clear", ink=CLAY, width=2.4)
     if drawn.has("inside"):
-        canvas.write(drawn.text("inside"), ((b[0] + c2[0]) / 2, (b[1] + c2[1]) / 2), plate=True)
+        canvas.write(drawn.text("inside"), ((b[0] + c2[0]) / 2, (b[1] + c2[1]) / 2), plate="shade")
 
 
 def _round(drawn: Drawn) -> tuple[float, float]:
     """Radius and height as drawn, kept within what fits."""
-    across = _known(drawn, "diameter", 0) / 2 or _known(drawn, "radius", 3)
-    high = _known(drawn, "height", 0) or across * 2
+    across = known(drawn, "diameter", 0) / 2 or known(drawn, "radius", 3)
+    high = known(drawn, "height", 0) or across * 2
     ratio = min(max(high / across, 0.8), 3.2)
     radius = min(96.0, 200.0 / ratio)
     return radius, radius * ratio
@@ -252,15 +209,17 @@ def _cut_round(
     middle = (top + bottom) / 2
     match drawn.text("cut"):
         case "level":
-            canvas.oval((x, middle), radius * at_middle, flat * at_middle, 0, 359.9, fill="stripe")
+            canvas.oval((x, middle), radius * at_middle, flat * at_middle, 0, 359.9, fill="stripe-clear")
         case "upright" if at_middle == 1:
             canvas.shape(
                 [(x - radius, top), (x + radius, top), (x + radius, bottom), (x - radius, bottom)],
-                fill="stripe",
+                fill="stripe-clear",
                 ink=CLAY,
             )
         case "upright":
-            canvas.shape([(x, top), (x + radius, bottom), (x - radius, bottom)], fill="stripe", ink=CLAY)
+            canvas.shape(
+                [(x, top), (x + radius, bottom), (x - radius, bottom)], fill="stripe-clear", ink=CLAY
+            )
         case "slanted":
             one, other = (
                 (x - radius * at_middle * 0.8, middle + 26),
@@ -274,7 +233,7 @@ def _cut_round(
                     ((other[0], other[1] - lift * 1.3), (one[0], one[1] - lift * 1.3), one),
                 ],
                 closed=True,
-                fill="stripe",
+                fill="stripe-clear",
                 ink=CLAY,
             )
 
@@ -315,7 +274,12 @@ def _sphere(canvas: Canvas, drawn: Drawn) -> None:
     cut = drawn.text("cut")
     if cut in ("level", "upright", "slanted"):
         canvas.oval(
-            at, radius if cut == "level" else 28, 28 if cut == "level" else radius, 0, 359.9, fill="stripe"
+            at,
+            radius if cut == "level" else 28,
+            28 if cut == "level" else radius,
+            0,
+            359.9,
+            fill="stripe-clear",
         )
     _base_lengths(canvas, drawn, at, radius, 36)
     if drawn.has("inside"):
@@ -323,15 +287,17 @@ def _sphere(canvas: Canvas, drawn: Drawn) -> None:
 
 
 def _pyramid(canvas: Canvas, drawn: Drawn) -> None:
-    long, deep = _known(drawn, "length", 4), _known(drawn, "width", 0) or _known(drawn, "length", 4)
-    high = _known(drawn, "height", 0) or long * 0.95
+    long, deep = known(drawn, "length", 4), known(drawn, "width", 0) or known(drawn, "length", 4)
+    high = known(drawn, "height", 0) or long * 0.95
     high = min(max(high, long * 0.6), long * 1.4)
     dx, dy = deep * 0.45, deep * 0.34
     base = [(0.0, 0.0), (long, 0.0), (long + dx, dy), (dx, dy)]
     middle = ((long + dx) / 2, dy / 2)
     tip = (middle[0], middle[1] + high)
-    spots = fit([*base, tip, middle, (long / 2, 0.0)], MARGIN + 40, MARGIN + 6, WIDTH - 2 * MARGIN - 100, 205)
-    a, b, c, d, top, foot, front = spots
+    spots = fit(
+        [*base, tip, middle, (long + dx / 2, dy / 2)], MARGIN + 40, MARGIN + 6, WIDTH - 2 * MARGIN - 100, 205
+    )
+    a, b, c, d, top, foot, side = spots
     canvas.shape([a, b, top], fill="light", width=2.4)
     canvas.shape([b, c, top], fill="shade", width=2.4)
     for one, other in ((a, d), (d, c), (d, top)):
@@ -339,151 +305,23 @@ def _pyramid(canvas: Canvas, drawn: Drawn) -> None:
     match drawn.text("cut"):
         case "level":
             half = [((p[0] + top[0]) / 2, (p[1] + top[1]) / 2) for p in (a, b, c, d)]
-            canvas.shape(half, fill="stripe", ink=CLAY)
+            canvas.shape(half, fill="stripe-clear", ink=CLAY)
         case "upright" | "slanted":
             ends = [((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), ((d[0] + c[0]) / 2, (d[1] + c[1]) / 2)]
-            canvas.shape([ends[0], top, ends[1]], fill="stripe", ink=CLAY)
+            canvas.shape([ends[0], top, ends[1]], fill="stripe-clear", ink=CLAY)
     if drawn.has("height"):
         canvas.line(top, foot, 1.6, dash="fine")
         canvas.off(
-            drawn.text("height"), (top[0], top[1] + (foot[1] - top[1]) * 0.72), (-1, 0), gap=5, plate=True
+            drawn.text("height"), (top[0], top[1] + (foot[1] - top[1]) * 0.66), (-1, 0), gap=5, plate="light"
         )
     if drawn.has("slant"):
-        canvas.line(top, front, 1.6, CLAY, "dash")
-        canvas.square_corner(front, top, b, 8)
-        canvas.off(
-            drawn.text("slant"),
-            (front[0] + (top[0] - front[0]) * 0.3, front[1] + (top[1] - front[1]) * 0.3),
-            (1, 0),
-            gap=5,
-        )
+        canvas.line(top, side, 2, CLAY, "dash")
+        canvas.square_corner(side, top, c, 8)
+        middle = (side[0] + (top[0] - side[0]) * 0.36, side[1] + (top[1] - side[1]) * 0.36)
+        canvas.off(drawn.text("slant"), middle, (1, 0), gap=5, plate="shade")
     if drawn.has("length"):
         canvas.write(drawn.text("length"), ((a[0] + b[0]) / 2, a[1] + 10), down=0)
     if drawn.has("width"):
         canvas.off(drawn.text("width"), ((b[0] + c[0]) / 2, (b[1] + c[1]) / 2), (0.6, 0.8), gap=4)
     if drawn.has("inside"):
         canvas.write(drawn.text("inside"), (WIDTH - MARGIN, MARGIN + 20), across=1)
-
-
-def net(canvas: Canvas, drawn: Drawn) -> None:
-    """The faces of a solid laid flat; folds are dashed."""
-    {
-        "box": _box_net,
-        "cube": _box_net,
-        "prism": _prism_net,
-        "pyramid": _pyramid_net,
-        "cylinder": _cylinder_net,
-    }[drawn.text("shape")](canvas, drawn)
-
-
-def _faces(
-    canvas: Canvas, outline: list[Point], folds: list[tuple[Point, Point]], wide: float, high: float
-) -> list[Point]:
-    """Outline and folds brought onto the sheet; gives back the outline's points, then those of the folds."""
-    flat = [*outline, *(point for fold in folds for point in fold)]
-    spots = fit(flat, (WIDTH - wide) / 2, MARGIN + 22, wide, high)
-    canvas.shape(spots[: len(outline)], fill="light", width=2.4)
-    for n in range(len(folds)):
-        canvas.line(spots[len(outline) + 2 * n], spots[len(outline) + 2 * n + 1], 1.6, dash="dash")
-    return spots
-
-
-def _box_net(canvas: Canvas, drawn: Drawn) -> None:
-    cube = drawn.text("shape") == "cube"
-    long = _known(drawn, "length", 5)
-    deep = long if cube else _known(drawn, "width", 3)
-    high = long if cube else _known(drawn, "height", 2)
-    most = max(long, deep, high)
-    long, deep, high = (max(edge, 0.28 * most) for edge in (long, deep, high))
-    # In a column from the top: back, bottom, front, top; the two ends beside the bottom.
-    y1, y2, y3 = high, high + deep, 2 * high + deep
-    y4 = y3 + deep
-    outline: list[Point] = [
-        (0, 0), (long, 0), (long, y1), (long + high, y1), (long + high, y2), (long, y2), (long, y4),
-        (0, y4), (0, y2), (-high, y2), (-high, y1), (0, y1),
-    ]  # fmt: skip
-    folds: list[tuple[Point, Point]] = [
-        ((0, y1), (long, y1)),
-        ((0, y2), (long, y2)),
-        ((0, y3), (long, y3)),
-        ((0, y1), (0, y2)),
-        ((long, y1), (long, y2)),
-    ]
-    spots = _faces(canvas, outline, folds, 220, 270)
-    if drawn.has("length"):
-        canvas.write(drawn.text("length"), ((spots[0][0] + spots[1][0]) / 2, spots[0][1] + 9), down=0)
-    if not cube and drawn.has("width"):
-        canvas.write(drawn.text("width"), (spots[3][0] + 8, (spots[3][1] + spots[4][1]) / 2), across=0)
-    if not cube and drawn.has("height"):
-        canvas.write(drawn.text("height"), (spots[1][0] + 8, (spots[1][1] + spots[2][1]) / 2 + 4), across=0)
-
-
-def _prism_net(canvas: Canvas, drawn: Drawn) -> None:
-    base, high, long = _known(drawn, "length", 4), _known(drawn, "height", 3), _known(drawn, "width", 6)
-    slant = _known(drawn, "slant", hypot(base / 2, high))
-    most = max(base, high, long)
-    base, high, long, slant = (max(edge, 0.3 * most) for edge in (base, high, long, slant))
-    outline: list[Point] = [
-        (0, 0), (slant, 0), (slant + base / 2, -high), (slant + base, 0), (2 * slant + base, 0),
-        (2 * slant + base, long), (slant + base, long), (slant + base / 2, long + high), (slant, long), (0, long),
-    ]  # fmt: skip
-    folds: list[tuple[Point, Point]] = [
-        ((slant, 0), (slant, long)),
-        ((slant + base, 0), (slant + base, long)),
-        ((slant, 0), (slant + base, 0)),
-        ((slant, long), (slant + base, long)),
-    ]
-    tip: tuple[Point, Point] = ((slant + base / 2, long + high), (slant + base / 2, long))
-    spots = _faces(canvas, outline, [*folds, tip] if drawn.has("height") else folds, 250, 260)
-    if drawn.has("width"):
-        canvas.write(drawn.text("width"), (spots[4][0] + 8, (spots[4][1] + spots[5][1]) / 2), across=0)
-    if drawn.has("length"):
-        canvas.write(drawn.text("length"), ((spots[1][0] + spots[3][0]) / 2, spots[1][1] - 7), down=1)
-    if drawn.has("slant"):
-        canvas.write(drawn.text("slant"), ((spots[3][0] + spots[4][0]) / 2, spots[4][1] + 9), down=0)
-    if drawn.has("height"):
-        x, y = (spots[-2][0] + spots[-1][0]) / 2, (spots[-2][1] + spots[-1][1]) / 2
-        canvas.write(drawn.text("height"), (x + 5, y + 8), across=0, size=14)
-
-
-def _pyramid_net(canvas: Canvas, drawn: Drawn) -> None:
-    side, slant = _known(drawn, "length", 4), _known(drawn, "slant", 4)
-    slant = min(max(slant, side * 0.6), side * 1.5)
-    outline: list[Point] = [
-        (0, 0), (side / 2, -slant), (side, 0), (side + slant, side / 2), (side, side),
-        (side / 2, side + slant), (0, side), (-slant, side / 2),
-    ]  # fmt: skip
-    folds: list[tuple[Point, Point]] = [
-        ((0, 0), (side, 0)),
-        ((side, 0), (side, side)),
-        ((side, side), (0, side)),
-        ((0, side), (0, 0)),
-        ((side, side / 2), (side + slant, side / 2)),
-    ]
-    spots = _faces(canvas, outline, folds if drawn.has("slant") else folds[:4], 270, 270)
-    if drawn.has("length"):
-        canvas.write(drawn.text("length"), ((spots[0][0] + spots[2][0]) / 2, spots[0][1] - 8), down=1)
-    if drawn.has("slant"):
-        one, other = spots[-2], spots[-1]
-        canvas.write(drawn.text("slant"), ((one[0] + other[0]) / 2, one[1] + 34), down=0)
-
-
-def _cylinder_net(canvas: Canvas, drawn: Drawn) -> None:
-    radius, high = _known(drawn, "radius", 2), _known(drawn, "height", 5)
-    around = 2 * 3.14159 * radius
-    high = min(max(high, around * 0.3), around * 0.75)
-    scale = min(250 / around, 150 / high)
-    wide, tall, r = around * scale, high * scale, radius * scale
-    left, top = (WIDTH - wide) / 2, MARGIN + 2 * r + 4
-    canvas.rectangle(left, top, wide, tall, fill="light", width=2.4)
-    for y in (top - r, top + tall + r):
-        canvas.disc((_MIDDLE, y), r, fill="shade", width=2.4)
-        canvas.disc((_MIDDLE, y), 3, width=0)
-    if drawn.has("radius"):
-        canvas.line((_MIDDLE, top - r), (_MIDDLE + r, top - r), 2)
-        canvas.write(drawn.text("radius"), (_MIDDLE + r + 8, top - r), across=0)
-    if drawn.has("height"):
-        canvas.write(drawn.text("height"), (left + wide + 8, top + tall / 2), across=0)
-
-
-__all__ = ["circle", "net", "room", "solid"]

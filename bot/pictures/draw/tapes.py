@@ -25,7 +25,8 @@ def tape(canvas: Canvas, drawn: Drawn) -> None:
         right -= max(room(total).width for total in totals) + 12
     if all_of_it:
         right -= (room(drawn.text("total")).width + 24) if len(bars) > 1 else 0
-    wide = (right - left) / max(len(boxes) for boxes in bars)
+    most = max(len(boxes) for boxes in bars)
+    wide = (right - left) / most
     over = 34.0 if all_of_it and len(bars) == 1 else 0.0
     longest = max((room(box).width for boxes in bars for box in boxes), default=0)
     size = SIZE if longest <= wide - 4 else _SMALL
@@ -33,6 +34,7 @@ def tape(canvas: Canvas, drawn: Drawn) -> None:
         top = MARGIN + over + n * (_BOX + 16)
         if names:
             canvas.write(names[n], (MARGIN, top + _BOX / 2), across=0)
+        wide = (right - left) / (len(boxes) if drawn.yes("same-length") else most)
         for k, box in enumerate(boxes):
             fill = ("shade", "light", "warm", "light")[n]
             canvas.rectangle(left + k * wide, top, wide, _BOX, fill=fill)
@@ -127,16 +129,23 @@ def balance(canvas: Canvas, drawn: Drawn) -> None:
         canvas.line((x, beam), (x, beam - 10), 3)
         canvas.line((x - 64, beam - 10), (x + 64, beam - 10), 3)
         _load(canvas, drawn.text(side), x, beam - 12)
-        canvas.write(drawn.text(side), (x, beam + 16), down=0)
+        # What lies there as boxes and weights is written below as well.
+        if _things(drawn.text(side)):
+            canvas.write(drawn.text(side), (x, beam + 16), down=0)
+
+
+def _things(expression: str) -> list[str]:
+    """The boxes and the weight for "3x + 5" or "26"; nothing for what can't lie on a balance, such as x/2 − 5."""
+    found = _SIMPLE.fullmatch(expression)
+    if found is None or int(found["count"] or 1) > _MOST_X:
+        return []
+    if found["only"]:
+        return [found["only"]]
+    return [found["letter"]] * int(found["count"] or 1) + ([found["more"]] if found["more"] else [])
 
 
 def _load(canvas: Canvas, expression: str, x: float, y: float) -> None:
-    found = _SIMPLE.fullmatch(expression)
-    things: list[str] = []
-    if found and found["only"]:
-        things = [found["only"]]
-    elif found and int(found["count"] or 1) <= _MOST_X:
-        things = [found["letter"]] * int(found["count"] or 1) + ([found["more"]] if found["more"] else [])
+    things = _things(expression)
     if not things:
         canvas.rectangle(x - 56, y - 44, 112, 43, fill="dots")
         canvas.rectangle(x - 48, y - 36, 96, 27, fill="paper", width=0)
