@@ -32,6 +32,7 @@ class Graded:
     sent: Sent
     judgement: Judgement
     free: bool
+    typed: str = ""
     over: bool = False
     comes_back: bool = False
 
@@ -88,13 +89,24 @@ def grade(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed, text
     if day.closed_at is not None and after.outcome is not sent.outcome:
         relearn(s, here.school, sent.student)
     comes_back = over and come_back(s, here, day, after)
-    return Graded(after, judgement, free, over, comes_back)
+    return Graded(after, judgement, free, text, over, comes_back)
+
+
+def read_back(text: str, judgement: Judgement) -> str:
+    """What was read, where it looks unlike what was typed; nothing where it was plain."""
+    return "" if _squeezed(judgement.read_as) == _squeezed(text) else judgement.read_as
+
+
+def _squeezed(text: str) -> str:
+    """Text without spaces, case and kinds of minus, times and divide signs."""
+    same = str.maketrans({"−": "-", "–": "-", "×": "*", "·": "*", "÷": "/", "⁄": "/"})
+    return "".join(text.translate(same).split()).lower()
 
 
 def _as_taught(s: Session, here: Here, day: SchoolDay, sent: Sent, text: str, before: Judgement) -> Judgement:
     """Read a reply as the tutor taught for this household, if anything was taught."""
     taught = {
-        str(wish.what["typed"]): str(wish.what["verdict"])
+        str(wish.what["typed"]): sent.item.key.answer
         for wish in of_kind(in_force(s, here.student, day.date), WishKind.READ_AS)
         if wish.what.get("expected") == sent.item.key.answer and wish.what.get("form") == sent.item.key.form
     }

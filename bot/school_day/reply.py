@@ -25,7 +25,7 @@ from bot.records.outbox import could_be_seen, newest_shown, shown
 from bot.school.drawing import short
 from bot.school_day import paper, stuck, warm_up
 from bot.school_day.asking import Here
-from bot.school_day.grading import Graded, grade, tries_of
+from bot.school_day.grading import Graded, grade, read_back, tries_of
 from bot.school_day.onward import onward
 from bot.vocabulary import ItemId, Part, Verdict
 
@@ -107,9 +107,10 @@ def say(
     """What a student hears on one graded reply."""
     sent, judgement = graded.sent, graded.judgement
     key = sent.item.key
+    read_as = read_back(graded.typed, judgement)
     match judgement.verdict:
         case Verdict.RIGHT:
-            return after_right(s, here, day, sent, judgement.read_as)
+            return after_right(s, here, day, sent)
         case Verdict.HELP:
             return stuck.hint(s, here, sent, in_words=asked_in_words)
         case Verdict.UNIT:
@@ -120,7 +121,7 @@ def say(
                     item=sent.id,
                     unit=key.unit or "",
                     missing=missing,
-                    read_as=judgement.read_as,
+                    read_as=read_as,
                 )
             ]
         case Verdict.FORM if not graded.over:
@@ -130,7 +131,7 @@ def say(
                     item=sent.id,
                     form=key.form,
                     reason="not-started" if judgement.not_started else judgement.reason,
-                    read_as=judgement.read_as,
+                    read_as=read_as,
                     counted=not graded.free,
                     choices=sent.item.choices,
                 )
@@ -141,7 +142,7 @@ def say(
                     to=here.chat,
                     item=sent.id,
                     trouble=judgement.trouble or "",
-                    read_as=judgement.read_as,
+                    read_as=read_as,
                     examples=examples(key.form),
                     again=sent.unread >= 2,
                     choices=sent.item.choices,
@@ -151,9 +152,9 @@ def say(
             return after_wrong(s, here, day, graded)
 
 
-def after_right(s: Session, here: Here, day: SchoolDay, sent: Sent, read_as: str) -> list[Message]:
+def after_right(s: Session, here: Here, day: SchoolDay, sent: Sent) -> list[Message]:
     """Right: a tick, and the next item. An earlier day's item is counted for that day."""
-    lead = Lead(kind="right-later" if sent.tries else "right", read_as=read_as, place=sent.place)
+    lead = Lead(kind="right-later" if sent.tries else "right", place=sent.place)
     newest = days.newest_day(s, here.student.id)
     if newest is not None and newest.id != day.id:
         return [Counted(to=here.chat, right=True, ask=short(sent.item.ask)), *_back_to(s, here, newest)]
@@ -173,10 +174,11 @@ def _back_to(s: Session, here: Here, day: SchoolDay) -> list[Message]:
 def after_wrong(s: Session, here: Here, day: SchoolDay, graded: Graded) -> list[Message]:
     """Not that one: what is true, one thing to look at, and the buttons; after the last try, together."""
     sent, judgement = graded.sent, graded.judgement
+    read_as = read_back(graded.typed, judgement)
     if graded.over:
         focus.set_focus(s, here.chat, here.student.id, "go", here.at, ref=day.id)
         return [
-            Together(to=here.chat, item=sent.id, read_as=judgement.read_as, lesson=sent.lesson),
+            Together(to=here.chat, item=sent.id, read_as=read_as, lesson=sent.lesson),
         ]
     says = {misstep.name: misstep.say for misstep in sent.item.key.missteps}
     name = judgement.misstep or ""
@@ -191,7 +193,7 @@ def after_wrong(s: Session, here: Here, day: SchoolDay, graded: Graded) -> list[
         NotYet(
             to=here.chat,
             item=sent.id,
-            read_as=judgement.read_as,
+            read_as=read_as,
             misstep=says.get(name, ""),
             misstep_name=name,
             go=sent.tries,

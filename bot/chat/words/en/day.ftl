@@ -30,7 +30,7 @@ who-reads = Hello, **{ $name }**. I bring you a bit of maths each school day and
     
     Who reads what: { $tutor }, your tutor, can see your answers and the photos you send. { $parents } gets a short message in the evening about how it went. Nobody else sees anything.
     
-    You can’t break anything here. A wrong answer is only a place to look again.
+    You can’t break anything here. A miss is only a place to look again.
 who-reads-no-parents = Your parents
 facts-sheet = **Number facts.** Send all { $count } answers in one message, in this order. Write a dash for one you skip.
 facts-first = Spaces or new lines between the answers are fine: *12 7 30 …*

@@ -1,0 +1,34 @@
+"""A study group on a real database, on the first Monday morning."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from sqlalchemy.engine import Engine
+
+from bot import demo
+from bot.course.load import load_course
+from bot.course.year import Course
+from tests.support.group import Group, Somebody
+
+CONTENT = Path(__file__).parents[2] / "content"
+
+
+@pytest.fixture(scope="session")
+def course() -> Course:
+    return load_course(CONTENT)
+
+
+@pytest.fixture
+def group(engine: Engine, course: Course) -> Iterator[Group]:
+    yield Group(engine, course)
+
+
+@pytest.fixture
+def wren(group: Group) -> Somebody:
+    """Wren, on the first Monday at eight, with the day pushed."""
+    group.at(8)
+    group.tick()
+    return group.who(demo.WREN)
