@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import AsyncGenerator, Iterable
+from collections.abc import AsyncGenerator, Callable, Iterable
 from contextlib import asynccontextmanager
 from pathlib import Path
+from time import monotonic
 
 from starlette.applications import Starlette
 from starlette.datastructures import MutableHeaders
@@ -18,11 +19,12 @@ from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from bot.now import Clock
 from bot.standin.api import Api
-from bot.standin.control import Control, OnClock, next_message
+from bot.standin.control import Control, OnClock
 from bot.standin.faults import Fault, Faults, Flood
 from bot.standin.journal import Journal
 from bot.standin.model import Group, Json, Person
 from bot.standin.phones import Phones
+from bot.standin.shown import next_message
 from bot.standin.webhook import Webhook
 from bot.standin.world import World
 
@@ -86,6 +88,15 @@ class StandIn:
         if body is None:
             raise TimeoutError(f"The bot wrote nothing to chat {chat} within {seconds} seconds.")
         return body
+
+    async def until(self, holds: Callable[[], bool], seconds: float = 10.0) -> None:
+        """Wait until something about the chats holds; TimeoutError if it does not become true."""
+        end = monotonic() + seconds
+        while not holds():
+            if monotonic() >= end or not await self.world.changes.wait(
+                self.world.changes.revision, end - monotonic()
+            ):
+                raise TimeoutError(f"What was waited for did not happen within {seconds} seconds.")
 
     def _app(self) -> Starlette:
         everything = ["GET", "POST"]

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 import inspect
 from collections.abc import Awaitable, Callable
-from time import monotonic
 from typing import Any
 from urllib.parse import urlsplit
 from zoneinfo import ZoneInfo
@@ -20,11 +19,11 @@ from starlette.routing import Route
 
 from bot.standin import media
 from bot.standin.faults import KINDS, Faults, Flood
-from bot.standin.model import Chat, Json, Kept, Person
+from bot.standin.model import Chat, Json, Person
 from bot.standin.parameters import Parameters, read_parameters
 from bot.standin.phones import Phones
-from bot.standin.profile import commands_shown
 from bot.standin.refusal import Refusal, bad
+from bot.standin.shown import next_message, shown_chat, shown_message
 from bot.standin.world import World
 
 OnClock = Callable[[str], Awaitable[None] | None]
@@ -50,7 +49,7 @@ class Control:
 
     def routes(self) -> list[Route]:
         """Return the paths."""
-        chat = "/phone/chats/{chat:int}"
+        chat = "/phone/chats/{chat:str}"  # a group's id is negative
         return [
             self._route("/phone/desk", self.desk, "GET"),
             self._route("/phone/changes", self.changes, "GET"),
@@ -84,9 +83,9 @@ class Control:
             "revision": self._world.changes.revision,
             "bot": {"name": self._world.texts["name"].get(""), "username": self._world.bot["username"]},
             "clock": self._time(),
-            "chats": [self._chat(chat) for chat in self._world.chats.values()],
+            "chats": [shown_chat(self._world, chat) for chat in self._world.chats.values()],
             "messages": [
-                self._message(chat, kept)
+                shown_message(chat, kept)
                 for chat in self._world.chats.values()
                 for number, kept in list(chat.messages.items())[-SHOWN:]
                 if number > chat.cleared_up_to
@@ -107,12 +106,14 @@ class Control:
             chat = self._world.chats.get(one.chat)
             if chat is None:  # the bot's own texts: every chat may show other commands now
                 if one.what == "chat":
-                    chats.update((each.id, self._chat(each)) for each in self._world.chats.values())
+                    chats.update(
+                        (each.id, shown_chat(self._world, each)) for each in self._world.chats.values()
+                    )
                 continue
-            chats[chat.id] = self._chat(chat)
+            chats[chat.id] = shown_chat(self._world, chat)
             if one.what == "message" and one.message in chat.messages:
                 if one.message > chat.cleared_up_to:
-                    kinds["messages"].append(self._message(chat, chat.messages[one.message]))
+                    kinds["messages"].append(shown_message(chat, chat.messages[one.message]))
             elif one.what in ("gone", "message"):
                 kinds["gone"].append({"chat": chat.id, "message_id": one.message})
             elif one.what in ("answer", "action"):
@@ -126,7 +127,7 @@ class Control:
         seconds = min(float(p.text("wait", "0") or 0), WAIT_SECONDS)
         if seconds:
             await next_message(self._world, chat.id, after, seconds)
-        found = [self._message(chat, kept) for number, kept in chat.messages.items() if number > after]
+        found = [shown_message(chat, kept) for number, kept in chat.messages.items() if number > after]
         return {"messages": found, "last_id": chat.last_id}
 
     async def act(self, request: Request, p: Parameters) -> Any:
@@ -183,7 +184,7 @@ class Control:
             raise bad("a person needs an id of their own above 0 and a first_name")
         texts = {one: p.text(one) for one in ("last_name", "username", "about") if p.text(one)}
         person = Person(number, name, language=p.text("language", "en"), started=p.truth("started"), **texts)
-        return self._chat(self._world.add_person(person))
+        return shown_chat(self._world, self._world.add_person(person))
 
     async def clock(self, request: Request, p: Parameters) -> Json:
         """GET /phone/clock tells the time; POST {"to": "morning"} moves it."""
@@ -238,7 +239,8 @@ class Control:
         )
 
     def _meant(self, request: Request) -> Chat:
-        chat = self._world.chats.get(request.path_params["chat"])
+        number: str = request.path_params["chat"]
+        chat = self._world.chats.get(int(number)) if number.removeprefix("-").isdecimal() else None
         if chat is None:
             raise bad("there is no such chat")
         return chat
@@ -252,42 +254,6 @@ class Control:
             "offset": int((local.utcoffset() or now - now).total_seconds()),
             "movable": self._on_clock is not None,
         }
-
-    def _chat(self, chat: Chat) -> Json:
-        who = chat.people[0] if chat.people else None
-        return {
-            "id": chat.id,
-            "title": chat.title,
-            "about": who.about if who and not chat.is_group else "",
-            "group": chat.is_group,
-            "people": [{"id": one.id, "name": one.name} for one in chat.people],
-            "started": chat.started,
-            "blocked": chat.blocked,
-            "bot_in": chat.bot_in,
-            "unread": chat.unread,
-            "read_up_to": chat.read_up_to,
-            "cleared_up_to": chat.cleared_up_to,
-            "keyboard": chat.keyboard,
-            "commands": commands_shown(self._world, chat, who.language if who else ""),
-        }
-
-    def _message(self, chat: Chat, kept: Kept) -> Json:
-        return {"chat": chat.id, "from_bot": kept.from_bot, "alt": kept.alt, "message": kept.body}
-
-
-async def next_message(world: World, chat: int, after: int, seconds: float) -> Json | None:
-    """Return the bot's next message in a chat above an id, or None if none came in so many seconds."""
-    until = monotonic() + seconds
-    while True:
-        where = world.chats[chat]
-        for number in range(after + 1, where.last_id + 1):
-            kept = where.messages.get(number)
-            if kept is not None and kept.from_bot:
-                return kept.body
-        left = until - monotonic()
-        if left <= 0:
-            return None
-        await world.changes.wait(world.changes.revision, left)
 
 
 def _check_origin(request: Request) -> None:

@@ -21,6 +21,9 @@ class Journal:
         self._path = path
         self._file = path.open("ab", buffering=0) if path is not None else None
         self._encode = msgspec.json.Encoder().encode
+        # A kill may have cut the last line short: what comes next begins a line of its own.
+        if self._file is not None and self._file.tell() > 0:
+            self._file.write(b"\n")
 
     def note(self, kind: str, data: Any) -> None:
         """Write one line."""

@@ -56,6 +56,7 @@ UPDATE_KINDS = frozenset(
         "message_reaction_count", "inline_query", "chosen_inline_result", "callback_query",
         "shipping_query", "pre_checkout_query", "purchased_paid_media", "poll", "poll_answer",
         "my_chat_member", "chat_member", "chat_join_request", "chat_boost", "removed_chat_boost",
+        "guest_message", "managed_bot",
     }
 )  # fmt: skip
 UPDATE_KINDS_ON_REQUEST = frozenset({"chat_member", "message_reaction", "message_reaction_count"})

@@ -110,9 +110,7 @@ async def test_a_whole_application_hears_and_answers(served: Served, standin: St
         keyboard = InlineKeyboardMarkup([[InlineKeyboardButton("Later", callback_data="later")]])
         asked = await application.bot.send_message(WREN, "Now?", reply_markup=keyboard)
         standin.phones.press(WREN, asked.message_id, "later")
-        async with asyncio.timeout(10):
-            while standin.messages(WREN)[-1]["text"] != "You chose later":
-                await asyncio.sleep(0.01)
+        await standin.until(lambda: standin.messages(WREN)[-1]["text"] == "You chose later")
         await application.updater.stop()
         await application.stop()
 

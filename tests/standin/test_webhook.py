@@ -30,6 +30,7 @@ class House:
         self.at_once: dict[int, int] = defaultdict(int)
         self.most_at_once = 0
         self.together = 0
+        self.news = asyncio.Condition()
 
     async def take(self, request: server.Request) -> server.Response:
         self.secrets.add(request.headers.get("X-Telegram-Bot-Api-Secret-Token"))
@@ -42,13 +43,14 @@ class House:
             await self.hold[chat].wait()
         await asyncio.sleep(0.01)
         self.at_once[chat] -= 1
-        self.brought.append(body)
+        async with self.news:
+            self.brought.append(body)
+            self.news.notify_all()
         return server.Response(status=self.answers.pop(0) if self.answers else 200)
 
     async def until(self, count: int) -> None:
-        async with asyncio.timeout(10):
-            while len(self.brought) < count:
-                await asyncio.sleep(0.005)
+        async with asyncio.timeout(10), self.news:
+            await self.news.wait_for(lambda: len(self.brought) >= count)
 
 
 @pytest.fixture
