@@ -46,9 +46,9 @@ def plan_test(
 ) -> tuple[Pick, ...]:
     """The items of one student's test, easy to hard within mixed lessons.
 
-    The blueprint's share of items is on lessons examined for the first time, each of them at least once as far
-    as the number goes, the others on older ones; within both, what is weak today weighs up to twice as much as
-    what is firm. Only lessons that were met, and that lie five school days back, are asked for.
+    The blueprint's share of items is on lessons examined for the first time, each of them at least once as
+    far as the number goes, the others on older ones; within both, what is weak today weighs up to twice as
+    much as what is firm. Only lessons that were met, and that lie five school days back, are asked for.
     """
     met = _old_enough(syllabus, history)
     first = [lesson for lesson in met if place.new[0] <= lesson.n <= place.new[1]]
@@ -142,8 +142,8 @@ def _spread(
 ) -> list[Template]:
     """`count` templates over the lessons in proportion to their weight, no template twice.
 
-    The lesson that is furthest behind its share comes next (the method of highest averages), so each lesson has
-    one before any has three.
+    The lesson that is furthest behind its share comes next (the method of highest averages), so each lesson
+    has one before any has three.
     """
     pool = {
         lesson.n: sorted(

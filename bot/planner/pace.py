@@ -132,8 +132,9 @@ def half_year_look(
 ) -> HalfYear:
     """Where the year is heading, half-way: `wanted` is the day by which the family would like to be done.
 
-    `planned` and `taken` are lesson days of the last weeks, as in `calendar.finish`. Go on if the middle of the
-    range is in time; else leave out the extra lessons if that is enough; else slow down and let it take longer.
+    `planned` and `taken` are lesson days of the last weeks, as in `calendar.finish`. Go on if the middle of
+    the range is in time; else leave out the extra lessons if that is enough; else slow down and let it take
+    longer.
     """
     whole = finish(calendar, today, days_needed(syllabus, history), planned, taken)
     core = finish(calendar, today, days_needed(syllabus, history, extras=False), planned, taken)

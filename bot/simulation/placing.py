@@ -1,0 +1,73 @@
+"""How near placement comes to the truth, for simulated students who come with part of the course behind
+them.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from random import Random
+
+from bot.planner.placement import READY, SUCCESSORS, Answer, next_item, placed
+from bot.planner.syllabus import Syllabus
+from bot.simulation.course import course_rows
+from bot.simulation.policies import FIRST_DAY
+from bot.simulation.students import Student
+
+REVIEW = 12
+"""Review items a day, at random, that such a student had before."""
+
+
+@dataclass(frozen=True, slots=True)
+class Placing:
+    """One student's placement: lesson numbers (one past the last: the whole course), items asked, how
+    sure."""
+
+    truth: int
+    start: int
+    asked: int
+    sure: float
+
+
+def place(make: Callable[[int, Sequence[object]], Student], syllabus: Syllabus, seed: int) -> Placing:
+    """Teach a student a part of the course (how much, by chance), then place them.
+
+    The student class has to have `chance(skill, day)`: the truth is read from it.
+    """
+    rng = Random(f"placing {seed}")
+    student = make(seed, course_rows(syllabus))
+    reach = rng.randint(0, len(syllabus.lessons))
+    for n in range(1, reach + 1):
+        student.study(n, n)
+        for _ in range(REVIEW):
+            lesson = syllabus.by_number[rng.randint(1, n)]
+            student.attempt(list(lesson.skills), n, rng)
+    day = reach + 3
+    truth = true_start(student, syllabus, day)
+    answers: list[Answer] = []
+    while (pick := next_item(syllabus, answers, FIRST_DAY, seed)) is not None:
+        skills = syllabus.template[pick.template].skills
+        right, _ = student.attempt(list(skills), day, rng)
+        answers.append(Answer(pick.template, bool(right)))
+    found = placed(syllabus, answers)
+    start = syllabus.by_id[found.start].n if found.start is not None else len(syllabus.lessons) + 1
+    return Placing(truth, start, found.asked, found.sure)
+
+
+def true_start(student: Student, syllabus: Syllabus, day: int) -> int:
+    """The first lesson for whose three successors the student knows less than 70 % of the prerequisites.
+
+    Known is what has a chance of one half or more.
+    """
+    chance = student.chance  # type: ignore[attr-defined]
+    count = len(syllabus.lessons)
+    for n in range(1, count + 1):
+        skills = [
+            skill
+            for later in syllabus.lessons[n : n + SUCCESSORS]
+            for m in later.prerequisites
+            for skill in syllabus.by_number[m].skills
+        ]
+        if skills and sum(chance(skill, day) >= 0.5 for skill in skills) < READY * len(skills):
+            return n
+    return count + 1
