@@ -143,9 +143,12 @@ class DaysShown(Message, frozen=True, kw_only=True):
 
 
 class ItemLine(msgspec.Struct, frozen=True, omit_defaults=True):
-    """One numbered item of a day or a plan. `stands`: waiting, shown, an outcome, or a reason (plan)."""
+    """One item of a day or a plan. `n` is what the student sees, with a letter before it outside the review.
 
-    n: int
+    `stands`: waiting, shown, an outcome, or a reason (plan).
+    """
+
+    n: str
     part: str
     title: str
     ask: str
@@ -196,7 +199,7 @@ class RecordShown(Message, frozen=True, kw_only=True):
     item: ItemId
     student: StudentId
     name: str
-    n: int
+    n: str
     date: str
     title: str
     ask: str

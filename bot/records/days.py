@@ -401,9 +401,11 @@ def find_item(s: Session, item_id: int) -> Sent | None:
     return _sent(row) if row else None
 
 
-def items_of(s: Session, day_id: DayId, part: Part | None = None) -> list[Sent]:
-    """Return the items of a day, or of one part of it, that were not dropped, in order."""
-    query = _items.where(ItemRow.day_id == day_id, ItemRow.state != ItemState.DROPPED)
+def items_of(s: Session, day_id: DayId, part: Part | None = None, *, dropped: bool = False) -> list[Sent]:
+    """Return the items of a day, or of one part of it, in order; those that were dropped only if asked for."""
+    query = _items.where(ItemRow.day_id == day_id)
+    if not dropped:
+        query = query.where(ItemRow.state != ItemState.DROPPED)
     if part is not None:
         query = query.where(ItemRow.part == part)
     rows = s.execute(query.order_by(ItemRow.place, ItemRow.id))

@@ -64,11 +64,7 @@ def _hash(token: str) -> str:
 
 def make_invite(s: Session, person: PersonId, by: PersonId | None, at: datetime) -> str:
     """Make a link's token (22 characters of A-Za-z0-9_-) for a person; older links of theirs end."""
-    s.execute(
-        update(InviteRow)
-        .where(InviteRow.person_id == person, InviteRow.used_at.is_(None), InviteRow.revoked_at.is_(None))
-        .values(revoked_at=at)
-    )
+    revoke(s, person, at)
     token = secrets.token_urlsafe(16)
     s.execute(
         insert(InviteRow).values(
@@ -76,6 +72,15 @@ def make_invite(s: Session, person: PersonId, by: PersonId | None, at: datetime)
         )
     )
     return token
+
+
+def revoke(s: Session, person: PersonId, at: datetime) -> None:
+    """End all links of a person that were not used."""
+    s.execute(
+        update(InviteRow)
+        .where(InviteRow.person_id == person, InviteRow.used_at.is_(None), InviteRow.revoked_at.is_(None))
+        .values(revoked_at=at)
+    )
 
 
 def find_invite(s: Session, token: str, at: datetime) -> Invite | None:

@@ -427,6 +427,63 @@ def unlink(s: Session, person: PersonId) -> None:
     s.execute(delete(ChatRow).where(ChatRow.person_id == person))
 
 
+@dataclass(frozen=True, slots=True)
+class Member:
+    """Somebody of a household, and whether a chat of theirs is linked."""
+
+    person: PersonId
+    name: str
+    role: Role
+    linked: bool
+
+
+def members_of(s: Session, household_id: HouseholdId) -> list[Member]:
+    """Return the people of a household, parents first, by name."""
+    rows = s.execute(
+        select(PersonRow.id, PersonRow.name, MembershipRow.role, ChatRow.id.is_not(None))
+        .join(MembershipRow, MembershipRow.person_id == PersonRow.id)
+        .outerjoin(ChatRow, ChatRow.person_id == PersonRow.id)
+        .where(MembershipRow.household_id == household_id)
+        .order_by(MembershipRow.role, PersonRow.name)
+    )
+    return [Member(PersonId(row[0]), row[1], Role(row[2]), bool(row[3])) for row in rows]
+
+
+def memberships_of(s: Session, person: PersonId) -> list[tuple[HouseholdId, Role]]:
+    """Return the households of a person and the role in each."""
+    rows = s.execute(
+        select(MembershipRow.household_id, MembershipRow.role)
+        .where(MembershipRow.person_id == person)
+        .order_by(MembershipRow.id)
+    )
+    return [(HouseholdId(row[0]), Role(row[1])) for row in rows]
+
+
+def roles_of(s: Session, person: PersonId) -> frozenset[Role]:
+    """Return all roles that a person has anywhere."""
+    roles = s.scalar(select(PersonRow.roles).where(PersonRow.id == person)) or ""
+    return frozenset(Role(role) for role in roles.split(",") if role)
+
+
+def tutors(s: Session) -> list[tuple[PersonId, str]]:
+    """Return all tutors by name."""
+    rows = s.execute(select(PersonRow.id, PersonRow.name, PersonRow.roles).order_by(PersonRow.name))
+    return [(PersonId(row[0]), row[1]) for row in rows if Role.TUTOR in row[2].split(",")]
+
+
+def set_language(s: Session, person: PersonId, language: str) -> None:
+    """Set the language in which somebody is spoken to."""
+    s.execute(update(PersonRow).where(PersonRow.id == person).values(language=language))
+
+
+def remove_household(s: Session, household_id: HouseholdId) -> bool:
+    """Remove a household without members; False where it has some."""
+    if members_of(s, household_id):
+        return False
+    s.execute(delete(HouseholdRow).where(HouseholdRow.id == household_id))
+    return True
+
+
 def same_name(s: Session, household_id: HouseholdId, name: str) -> bool:
     """Tell whether a household already has somebody of that name."""
     other = aliased(PersonRow)

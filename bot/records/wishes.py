@@ -222,3 +222,21 @@ def newest_change(s: Session, by: PersonId) -> Change | None:
         .limit(1)
     )
     return None if newest is None else find_change(s, newest)
+
+
+def note_before(s: Session, change: int, before: dict[str, object]) -> None:
+    """Note what stood before a change, as found at the moment in which it took effect."""
+    s.execute(
+        update(ChangeRow).where(ChangeRow.id == change).values(before=msgspec.json.encode(before).decode())
+    )
+
+
+def recent_changes(s: Session, by: PersonId, since: datetime, limit: int = 10) -> list[Change]:
+    """Return what somebody confirmed since a moment and didn't undo, the newest first."""
+    ids = s.scalars(
+        select(ChangeRow.id)
+        .where(ChangeRow.by_id == by, ChangeRow.confirmed_at >= since, ChangeRow.undone_at.is_(None))
+        .order_by(ChangeRow.confirmed_at.desc(), ChangeRow.id.desc())
+        .limit(limit)
+    )
+    return [change for each in ids if (change := find_change(s, each)) is not None]
