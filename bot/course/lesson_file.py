@@ -19,7 +19,8 @@ from bot.course.lesson import (
     WorkedExample,
     Written,
 )
-from bot.course.prepare import read_once
+from bot.course.explain import explain
+from bot.course.prepare import AS_IT_STANDS, read_once
 from bot.course.recipes import Rows, read_figure, read_template, split_commas, split_step
 from bot.course.source import Entry, Section, Source, read_yaml
 from bot.maths.read import Unreadable
@@ -189,10 +190,14 @@ def shown_text(source: Source, text: str, line: int) -> str:
         return text
 
     def show(found: re.Match[str]) -> str:
+        if AS_IT_STANDS.fullmatch(found[1]):
+            return found[0]
         try:
             return f"`{grouped(plain(read_once(found[1])))}`"
-        except Unreadable:
-            return found[0]  # $4.50, 7 R 2: shown as it stands
+        except Unreadable as trouble:
+            told = explain(found[1], "formula", trouble)
+            source.fault(told.kind, line, told.what, told.fix, mark=told.mark)
+            return found[0]
 
     return re.sub(r"`([^`]*)`", show, text)
 

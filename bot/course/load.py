@@ -221,7 +221,15 @@ class _Reader:
         source = self._source(found[name])
         if source is None:
             return None
-        return read_hands_on(source, LessonId(name), after, unit_of.get(after, 0), self.lists)
+        # Until the lesson it belongs to is written, it is offered after the last one before that.
+        written = (
+            [one for one in list(unit_of)[: list(unit_of).index(after) + 1] if one in found]
+            if after in unit_of
+            else []
+        )
+        return read_hands_on(
+            source, LessonId(name), written[-1] if written else after, unit_of.get(after, 0), self.lists
+        )
 
     def _planned(self, written: set[LessonId]) -> dict[SkillId, LessonId]:
         """Skills of lessons that have their place but aren't written: planned.yaml, one line a lesson."""

@@ -94,6 +94,8 @@ LETTER_FORMS = frozenset(
 )
 _PARTS = re.compile(r"`([^`]*)`|\{(\w+)(?: for ([^}]+))?\}")
 _LOOSE_MATHS = re.compile(r"(?<![\w`])[a-zA-Z\d]+ ?[=×÷^+] ?[a-zA-Z\d]+(?![\w`])")
+AS_IT_STANDS = re.compile(r"\d+ R \d+|[$][\d.,]+|\d+ h \d+ min|\d+:\d\d [ap]m")
+"""Between backticks, but no formula: shown as it stands."""
 _WORDY = re.compile(r"[A-Za-z{}][A-Za-z{}' -]*")
 
 
@@ -156,9 +158,7 @@ class _Preparer:
                 count = self.tree(found[3], written, label=label) if found[3] else None
                 parts.append(Slot(found[2], count))
             else:
-                tree = self.tree(found[1], written, label=label)
-                if tree is not None:
-                    parts.append(tree)
+                parts += self._maths(found[1], written, label)
         parts.append(written.text[at:])
         for words in parts:
             loose = _LOOSE_MATHS.search(words) if isinstance(words, str) else None
@@ -172,6 +172,12 @@ class _Preparer:
                     label,
                 )
         return tuple(part for part in parts if part != "")
+
+    def _maths(self, text: str, written: Written, label: str) -> list[str | Slot | Tree]:
+        if AS_IT_STANDS.fullmatch(text):
+            return [f"`{text}`"]
+        tree = self.tree(text, written, label=label)
+        return [] if tree is None else [tree]
 
     def cases(self, written: Written, label: str) -> tuple[Case, ...]:
         """`yes if n/9 is whole, otherwise no`, or a plain formula or word."""
@@ -451,6 +457,9 @@ class _Preparer:
         }
         for case in prepared.answer:
             used |= _free_of_case(case, set()) | (letters_in(case.when) if case.when is not None else set())
+        if self.template.by_button:  # the missteps are buttons, and so are seen
+            for _, cases in prepared.missteps:
+                used |= set().union(*(_free_of_case(case, set()) for case in cases))
         used |= set(re.findall(r"(?<![A-Za-z])[A-Za-z](?![A-Za-z])", str(self.recipe.figure or "")))
         for name, _ in prepared.order:
             if name not in used:

@@ -197,7 +197,7 @@ def _template(course: Course, lesson: Lesson, template: Template) -> Iterator[Fa
             where,
         )
     wrong = len(template.recipe.missteps)
-    least = 1 if template.recipe.form == "yes-no" else MISSTEPS[0]
+    least = 1 if template.by_button else MISSTEPS[0]
     if lesson.unit and not least <= wrong <= MISSTEPS[1]:
         yield Fault(
             "missteps",

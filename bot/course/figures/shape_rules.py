@@ -91,6 +91,8 @@ def _parallel_lines(drawn: Drawn) -> Iterator[str]:
 
 
 def _solid(drawn: Drawn) -> Iterator[str]:
+    if drawn.text("cut") == "slanted" and drawn.text("shape") not in ("box", "cube", "cylinder", "cone"):
+        yield f"A slanted cut is drawn through a box, cube, cylinder or cone, not a {drawn.text('shape')}."
     if not drawn.yes("cubes"):
         return
     if drawn.text("shape") not in ("box", "cube"):
