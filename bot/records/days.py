@@ -106,6 +106,8 @@ class ItemRow(Base):
     """Replies in a row that could not be read."""
     not_started: Mapped[bool] = mapped_column(default=False)
     """The free word on an answer that is the question again was said."""
+    missed_after_hint: Mapped[bool] = mapped_column(default=False)
+    """A wrong try followed a hint, so the worked solution is open."""
     with_tutor: Mapped[bool] = mapped_column(default=False)
     solution_shown: Mapped[bool] = mapped_column(default=False)
     comeback_of: Mapped[int | None]
@@ -157,6 +159,7 @@ class Sent:
     steps_shown: int
     unread: int
     not_started: bool
+    missed_after_hint: bool
     with_tutor: bool
     solution_shown: bool
     comeback_of: ItemId | None
@@ -213,6 +216,7 @@ _item_columns = (
     ItemRow.steps_shown,
     ItemRow.unread,
     ItemRow.not_started,
+    ItemRow.missed_after_hint,
     ItemRow.with_tutor,
     ItemRow.solution_shown,
     ItemRow.comeback_of,

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
@@ -26,9 +27,11 @@ class SheetRow(Base):
     """Pairs of question and key."""
     typed: Mapped[str | None] = mapped_column(Text)
     right: Mapped[int | None]
+    missed: Mapped[str] = mapped_column(Text, default="[]")
+    """Questions that went wrong or were left out."""
     timed: Mapped[bool] = mapped_column(default=False)
     per_minute: Mapped[float | None]
-    """Right answers a minute after the student's own typing time; absent where untimed or over ten minutes."""
+    """Right answers a minute, typing time taken off; absent where untimed or over ten minutes."""
     answered_at: Mapped[datetime | None] = mapped_column(UtcDateTime)
 
 
@@ -43,6 +46,7 @@ class Sheet:
     facts: tuple[tuple[str, str], ...]
     typed: str | None
     right: int | None
+    missed: tuple[str, ...]
     timed: bool
     per_minute: float | None
     answered_at: datetime | None
@@ -56,6 +60,7 @@ _columns = (
     SheetRow.facts,
     SheetRow.typed,
     SheetRow.right,
+    SheetRow.missed,
     SheetRow.timed,
     SheetRow.per_minute,
     SheetRow.answered_at,
@@ -88,8 +93,9 @@ def add_sheet(
 
 
 def _sheet(row: tuple[object, ...]) -> Sheet:
-    id_, day, student, stage, facts, *rest = row
-    return Sheet(id_, day, student, stage, _decode(str(facts)), *rest)  # type: ignore[arg-type]
+    id_, day, student, stage, facts, typed, right, missed, *rest = row
+    kept = tuple(msgspec.json.decode(str(missed), type=list[str]))
+    return Sheet(id_, day, student, stage, _decode(str(facts)), typed, right, kept, *rest)  # type: ignore[arg-type]
 
 
 def find_sheet(s: Session, sheet: int) -> Sheet | None:
@@ -107,13 +113,25 @@ def sheet_of_day(s: Session, day: DayId) -> Sheet | None:
 
 
 def answer_sheet(
-    s: Session, sheet: int, typed: str, right: int, per_minute: float | None, at: datetime
+    s: Session,
+    sheet: int,
+    typed: str,
+    missed: Sequence[str],
+    right: int,
+    per_minute: float | None,
+    at: datetime,
 ) -> None:
     """Store how a sheet was answered."""
     s.execute(
         update(SheetRow)
         .where(SheetRow.id == sheet)
-        .values(typed=typed, right=right, per_minute=per_minute, answered_at=at)
+        .values(
+            typed=typed,
+            right=right,
+            missed=msgspec.json.encode(list(missed)).decode(),
+            per_minute=per_minute,
+            answered_at=at,
+        )
     )
 
 

@@ -79,6 +79,7 @@ def grade(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed, text
         changes["not_started"] = True
     if judgement.verdict is not Verdict.RIGHT and not free:
         changes |= {"tries": sent.tries + 1, "outcome": Outcome.UNSOLVED}
+        changes["missed_after_hint"] = sent.missed_after_hint or sent.hints > 0
     over = not free and sent.tries + 1 >= tries_of(sent) and judgement.verdict is not Verdict.RIGHT
     if over:
         changes["state"] = ItemState.DONE

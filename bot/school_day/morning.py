@@ -7,7 +7,6 @@ from collections.abc import Sequence
 from datetime import date, datetime
 
 import msgspec
-from bot.course.warm_ups import fact_sheet
 from sqlalchemy.orm import Session
 
 from bot.course.draw import draw
@@ -17,7 +16,7 @@ from bot.messages import DayReady, FinishFirst, Message, NothingNow, PhoneForStu
 from bot.planner.calendar import days_away, next_school_day
 from bot.planner.plan import DayKind, DayPlan, WarmUp
 from bot.planner.plan_day import seed_of
-from bot.records import days, people, sheets
+from bot.records import days, people
 from bot.records.days import Fresh, ItemState, SchoolDay, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
@@ -26,7 +25,7 @@ from bot.school.drawing import draw_all
 from bot.school.planning import plan_for
 from bot.school.school import School
 from bot.school.wishes import WishKind, of_kind
-from bot.school_day import assessment
+from bot.school_day import assessment, speaking, warm_up
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
 from bot.vocabulary import ChatId, DayId, Part, TemplateId, Why
@@ -104,9 +103,7 @@ def _warm_up(
         seed = seed_of(student.id, on, TemplateId(f"warm-up/{piece}"))
         match piece:
             case WarmUp.NUMBER_FACTS:
-                earlier = sheets.answered_sheets(s, student.id)
-                sheet = fact_sheet(seed, [(each.stage, each.right or 0, len(each.facts)) for each in earlier])
-                sheets.add_sheet(s, day, student.id, sheet.stage, sheet.facts, timed=student.timing)
+                warm_up.make_sheet(s, student, day, seed)
             case WarmUp.MENTAL_MATH:
                 fresh += _from(school, student, school.course.mental_math, seed, STRINGS)
             case WarmUp.PUZZLE:
@@ -187,7 +184,8 @@ def open_day(
         return []
     chat, shared = where
     if not shared:
-        return [push(s, student, school, day, chat)]
+        told = [] if student.told else [speaking.tell(s, chat, student, key=f"told/{student.id}")]
+        return [*told, push(s, student, school, day, chat)]
     return [PhoneForStudent(to=chat, key=f"day/{student.id}/{on}", student=student.id, name=student.name)]
 
 

@@ -49,12 +49,12 @@ def greeting(s: Session, chat: ChatId, student: Student, at: datetime) -> list[M
     return said
 
 
-def tell(s: Session, chat: ChatId, student: Student) -> Message:
+def tell(s: Session, chat: ChatId, student: Student, key: str = "") -> Message:
     """The student's first message: what this is, and who reads what."""
     people.change_student(s, student.id, told=True)
     parents = tuple(parent.name for parent in people.parents_of(s, student.id))
     tutor = people.person_name(s, student.tutor)
-    return WhoReads(to=chat, name=student.name, tutor=tutor, parents=parents)
+    return WhoReads(to=chat, key=key, name=student.name, tutor=tutor, parents=parents)
 
 
 def give_back(s: Session, school: School, person: Person, at: datetime) -> list[Message]:

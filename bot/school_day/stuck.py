@@ -31,7 +31,7 @@ from bot.vocabulary import ItemId, Outcome, Part
 
 def may_see_solution(sent: Sent) -> bool:
     """The worked solution is open after the last try, a wrong try after a hint, or help asked for twice."""
-    return sent.state is ItemState.DONE or (sent.tries >= 1 and sent.hints >= 1) or sent.helps >= 2
+    return sent.state is ItemState.DONE or sent.missed_after_hint or sent.helps >= 2
 
 
 def hint(s: Session, here: Here, sent: Sent, *, in_words: bool = False) -> list[Message]:

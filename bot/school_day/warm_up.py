@@ -9,22 +9,42 @@ from statistics import median
 from sqlalchemy.orm import Session
 
 from bot.answers import Key, is_help, judge, split_numbered
+from bot.course.warm_ups import STAGES, fact_sheet, open_stages, passed
 from bot.happened import Typed
 from bot.messages import Copied, CopyAgain, FactsDone, FactsUnclear, Lead, Message, NotForYou
 from bot.records import days, sheets
 from bot.records.days import SchoolDay, Stage
 from bot.records.focus import Focus
 from bot.records.outbox import sent_at
-from bot.records.people import change_student
+from bot.records.people import Student, change_student
 from bot.records.sheets import Sheet
 from bot.school_day.asking import Here
 from bot.school_day.onward import COPY, onward
-from bot.vocabulary import Verdict
+from bot.vocabulary import DayId, Verdict
 
 TOO_LONG = 600
 """Seconds: a sheet that took longer was interrupted, so its pace isn't counted."""
+BY_TURNS = 3
+"""Families of facts that are practised by turns."""
+LOOK_BACK = 12
+"""Sheets whose misses are asked again."""
 USUAL = 5
 """Sheets whose middle is the student's usual pace."""
+
+
+def make_sheet(s: Session, student: Student, day: DayId, seed: int) -> None:
+    """Draw a day's sheet: of the stages that are open by turns, the student's own slow facts first."""
+    earlier = sheets.answered_sheets(s, student.id)
+    misses: dict[str, list[int]] = {}
+    for sheet in reversed(earlier):
+        misses.setdefault(sheet.stage, []).append(len(sheet.facts) - (sheet.right or 0))
+    done = [stage for stage, of_sheets in misses.items() if passed(of_sheets)]
+    stages = open_stages(done)[:BY_TURNS] or list(STAGES.values())
+    stage = stages[seed % len(stages)]
+    slow = {fact for sheet in earlier[:LOOK_BACK] if sheet.stage == stage.id for fact in sheet.missed}
+    drawn = fact_sheet(stage.id, seed, slow)
+    facts = tuple((fact.ask, str(fact.answer)) for fact in drawn.facts)
+    sheets.add_sheet(s, day, student.id, stage.id, facts, timed=student.timing)
 
 
 def answer_sheet(s: Session, here: Here, typed: Typed, sheet_id: int) -> list[Message]:
@@ -47,9 +67,10 @@ def answer_sheet(s: Session, here: Here, typed: Typed, sheet_id: int) -> list[Me
     ]
     pace = _pace(s, here, sheet, sum(right), typed.at) if sheet.timed else None
     before = [each.per_minute for each in sheets.answered_sheets(s, here.student.id) if each.per_minute]
-    sheets.answer_sheet(s, sheet.id, typed.text[:4096], sum(right), pace, typed.at)
     days.change_day(s, day.id, last_reply_at=typed.at)
     missed = tuple(fact for fact, good in zip(sheet.facts, right, strict=True) if not good)
+    names = [question for question, _ in missed]
+    sheets.answer_sheet(s, sheet.id, typed.text[:4096], names, sum(right), pace, typed.at)
     done = FactsDone(
         to=here.chat,
         right=sum(right),

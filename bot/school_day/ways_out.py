@@ -7,29 +7,17 @@ from sqlalchemy.orm import Session
 from bot.messages import Message, NotForYou, SmallDay
 from bot.records import days
 from bot.records.days import ItemState, SchoolDay, Stage
+from bot.school import effects
 from bot.school_day.asking import Here
 from bot.school_day.onward import done, onward
 from bot.vocabulary import Part
-
-SMALL = 6
-"""Review items of a small day."""
 
 
 def make_small(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """Make a day small: no lesson, six review items. What was done stays done; the lesson waits."""
     if day.stage is Stage.DONE or day.small:
         return [SmallDay(to=here.chat, day=day.id, review=0, already=True)]
-    for sent in days.items_of(s, day.id, Part.GUIDED):
-        if sent.state is not ItemState.DONE and not day.notes.get("lesson_met"):
-            days.change_item(s, sent.id, state=ItemState.DROPPED)
-    review = days.items_of(s, day.id, Part.REVIEW)
-    started = [each for each in review if each.state is ItemState.DONE]
-    waiting = [each for each in review if each.state is not ItemState.DONE]
-    for sent in waiting[max(0, SMALL - len(started)) :]:
-        days.change_item(s, sent.id, state=ItemState.DROPPED)
-    stage = day.stage if day.stage in (Stage.PUSHED, Stage.WARM_UP) else Stage.REVIEW
-    lesson = day.lesson if day.notes.get("lesson_met") else None
-    days.change_day(s, day.id, small=True, lesson=lesson, stage=stage)
+    effects.make_small(s, day)
     left = days.count_items(s, day.id, Part.REVIEW)
     return [SmallDay(to=here.chat, day=day.id, review=left[1] - left[0])]
 

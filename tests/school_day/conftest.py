@@ -11,7 +11,7 @@ from sqlalchemy.engine import Engine
 from bot import demo
 from bot.course.load import load_course
 from bot.course.year import Course
-from tests.support.group import Group, Somebody
+from support.group import Group, Somebody
 
 CONTENT = Path(__file__).parents[2] / "content"
 

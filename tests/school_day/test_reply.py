@@ -12,7 +12,7 @@ from bot.messages import (
     Solution,
     Together,
 )
-from tests.support.group import Somebody, only, wrong_answer
+from support.group import Somebody, only, wrong_answer
 
 
 def typed_item(wren: Somebody):
