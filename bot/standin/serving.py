@@ -20,7 +20,8 @@ class Served:
     standin: StandIn
     port: int
     server: uvicorn.Server
-    _held: set[asyncio.Task[None]] = field(default_factory=set)
+    held: set[asyncio.Task[None]] = field(default_factory=set)
+    """Stretches in which nobody is let in, under way."""
 
     @property
     def address(self) -> str:
@@ -66,8 +67,8 @@ class Served:
     def refuse(self, seconds: float) -> None:
         """Refuse connections for so many seconds."""
         task = asyncio.get_running_loop().create_task(self._refuse(seconds))
-        self._held.add(task)
-        task.add_done_callback(self._held.discard)
+        self.held.add(task)
+        task.add_done_callback(self.held.discard)
 
     async def _refuse(self, seconds: float) -> None:
         await asyncio.sleep(0.05)  # the request that asked for this still gets its answer
@@ -104,6 +105,8 @@ async def serve(standin: StandIn, port: int = 0) -> AsyncGenerator[Served]:
     try:
         yield served
     finally:
+        for task in served.held:
+            task.cancel()
         server.should_exit = True
         standin.close()
         await running

@@ -166,7 +166,7 @@ export class Sheet {
     this.words.focus();
   }
 
-  command(text) { this.attempt(() => tell(`${this.path}/say`, { text })); }
+  command(text) { this.attempt(() => tell(`${this.path}/say`, { text, person: this.how().person })); }
   isOurLink(address) { return this.desk.isOurLink(address); }
   openLink(address) { this.desk.openLink(address, this); }
   hour(seconds) { return this.desk.hour(seconds); }
