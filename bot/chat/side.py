@@ -8,6 +8,7 @@ from collections.abc import Callable, Coroutine
 from concurrent.futures import Executor
 from contextlib import suppress
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import Any
 
 from aiohttp import web
@@ -18,6 +19,7 @@ from telegram.ext import ApplicationBuilder, ContextTypes
 from bot.chat import pace
 from bot.chat.calls import Draw, Service
 from bot.chat.desk import Desk, Route
+from bot.chat.fetcher import Fetcher
 from bot.chat.handlers import ALLOWED, Chat, Context, Parts, add_handlers
 from bot.chat.intake import Intake, Polled, poll, webhook
 from bot.chat.lanes import Lanes
@@ -84,7 +86,10 @@ class ChatSide:
     executor: Executor
     clock: Clock
     line: Line
-    saying: Saying
+    saying_of: Callable[[str], Saying]
+    """What the chat side says, given the bot's name, which the service tells."""
+    files: Path | None = None
+    """Where photos are kept."""
     leading: list[Callable[[Callable[[], None]], Coroutine[Any, Any, None]]] = field(default_factory=list)
     """Each gets the sender's wake-up (to be called in the event loop) and runs until cancelled."""
 
@@ -97,50 +102,52 @@ class ChatSide:
             request=AiohttpRequest(self.line.connections),
             get_updates_request=AiohttpRequest(2),
         )
-        lanes = Lanes(LANES)
+        self.lanes = Lanes(LANES)
         self.application: Chat = (
             ApplicationBuilder()
             .bot(self.bot)
             .updater(None)
             .job_queue(None)
             .context_types(ContextTypes(context=Context, bot_data=Parts))
-            .concurrent_updates(lanes)
+            .concurrent_updates(self.lanes)
             .build()
         )
-        one_process = self.engine.dialect.name == "sqlite"
+        add_handlers(self.application)
+        self.one_writer = self.engine.dialect.name == "sqlite"
+        self.ready = asyncio.Event()
+        """Set once updates come in."""
+
+    def _join(self, saying: Saying) -> None:
+        """Join the parts, now that the service is reached."""
         self.sender = Sender(
             self.engine,
             self.executor,
             self.clock,
-            Service(self.bot, self.saying.draw, self.line.alt),
-            self.saying.render,
-            self.saying.language_of,
-            self.saying.blocked,
+            Service(self.bot, saying.draw, self.line.alt),
+            saying.render,
+            saying.language_of,
+            saying.blocked,
             limiter=pace.overall() if self.line.paced else None,
-            look_every=5.0 if one_process else 0.25,
+            look_every=5.0 if self.one_writer else 0.25,
         )
-        self.desk = Desk(
-            self.engine, self.executor, self.clock, self.saying.route, self.saying.sorry, self.sender.wake
-        )
-        self.desks = 1 if one_process else DESKS
+        self.desk = Desk(self.engine, self.executor, self.clock, saying.route, saying.sorry, self.sender.wake)
         self.application.bot_data.desk = self.desk
         self.application.bot_data.clock = self.clock
-        add_handlers(self.application)
         self.intake = Intake(
-            self.application, lanes, self.engine, self.executor, self.clock, self.line.bot_id
+            self.application, self.lanes, self.engine, self.executor, self.clock, self.line.bot_id
         )
-        self.ready = asyncio.Event()
-        """Set once updates come in."""
 
     async def run(self, stop: asyncio.Event) -> None:
         """Run until `stop` is set. Raises Trouble where the service refuses the token."""
         await self._reach()
+        self._join(self.saying_of(self.bot.username))
         leader = Leader(self.engine)
         runner = await self._listen() if self.line.hook else None
         tasks: list[asyncio.Task[Any]] = []
         try:
             await self.application.start()
-            tasks += [asyncio.create_task(self.desk.run(), name="desk") for _ in range(self.desks)]
+            desks = 1 if self.one_writer else DESKS
+            tasks += [asyncio.create_task(self.desk.run(), name="desk") for _ in range(desks)]
             tasks.append(asyncio.create_task(self._lead(leader), name="leader"))
             await self.intake.take_up()
             tasks.append(asyncio.create_task(self._updates(), name="intake"))
@@ -217,6 +224,8 @@ class ChatSide:
             if await loop.run_in_executor(None, leader.try_to_lead):
                 work = [self.sender.run(), self.intake.sweep()]
                 work += [one(self.sender.wake) for one in self.leading]
+                if self.files is not None:
+                    work.append(Fetcher(self.bot, self.engine, self.executor, self.files).run())
                 tasks = [asyncio.create_task(one) for one in work]
                 try:
                     while await loop.run_in_executor(None, leader.leads):

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import fcntl
 import os
+import threading
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, text
@@ -22,13 +23,19 @@ class Leader:
         self._engine = engine
         self._connection: Connection | None = None
         self._file: int | None = None
+        self._over = False
+        self._guard = threading.Lock()  # it is asked in one thread and may be told to step down in another
 
     def try_to_lead(self) -> bool:
         """Return whether this process leads from now on (or did already)."""
+        with self._guard:
+            return False if self._over else self._try()
+
+    def _try(self) -> bool:
         if self._engine.dialect.name == "sqlite":
             return self._lock_file()
         if self._connection is not None:
-            return self.leads()
+            return self._leads()
         connection = self._engine.connect().execution_options(isolation_level="AUTOCOMMIT")
         if connection.execute(text("SELECT pg_try_advisory_lock(:a, :b)"), _PLACE).scalar_one():
             self._connection = connection
@@ -51,6 +58,10 @@ class Leader:
 
     def leads(self) -> bool:
         """Return whether this process still leads; a connection that was cut has lost the lock."""
+        with self._guard:
+            return self._leads()
+
+    def _leads(self) -> bool:
         if self._file is not None:
             return True
         if self._connection is None:
@@ -64,11 +75,13 @@ class Leader:
         return True
 
     def step_down(self) -> None:
-        """Let another process lead."""
-        if self._file is not None:
-            os.close(self._file)
-            self._file = None
-        if self._connection is not None:
-            self._connection.invalidate()
-            self._connection.close()
-            self._connection = None
+        """Let another process lead, for good."""
+        with self._guard:
+            self._over = True
+            if self._file is not None:
+                os.close(self._file)
+                self._file = None
+            if self._connection is not None:
+                self._connection.invalidate()
+                self._connection.close()
+                self._connection = None

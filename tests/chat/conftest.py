@@ -78,7 +78,9 @@ class House:
     async def start(self) -> None:
         workers = 1 if self.engine.dialect.name == "sqlite" else 4
         self._stop = asyncio.Event()
-        self.side = ChatSide(self.engine, ThreadPoolExecutor(workers), self.clock, self.line, self.saying)
+        self.side = ChatSide(
+            self.engine, ThreadPoolExecutor(workers), self.clock, self.line, lambda name: self.saying
+        )
         self._running = asyncio.create_task(self.side.run(self._stop))
         ready = asyncio.create_task(self.side.ready.wait())
         await asyncio.wait([ready, self._running], return_when=asyncio.FIRST_COMPLETED)
