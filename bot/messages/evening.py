@@ -124,6 +124,14 @@ class StillHard(Push, frozen=True, kw_only=True):
     title: str
 
 
+class WrittenEnds(Push, frozen=True, kw_only=True):
+    """To the tutor, a week before: a student comes to the end of the lessons that are written."""
+
+    student: str
+    household: str
+    lessons: int
+
+
 class Accepted(Message, frozen=True, kw_only=True):
     """To the student: the tutor counted an answer."""
 

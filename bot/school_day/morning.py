@@ -12,7 +12,7 @@ from sqlalchemy.orm import Session
 from bot.course.draw import draw
 from bot.course.item import Item
 from bot.course.lesson import Strategy
-from bot.messages import DayReady, FinishFirst, Message, NothingNow, PhoneForStudent
+from bot.messages import DayReady, FinishFirst, Message, NothingNow, PhoneForStudent, WrittenEnds
 from bot.planner.calendar import days_away, next_school_day
 from bot.planner.plan import DayKind, DayPlan, WarmUp
 from bot.planner.plan_day import seed_of
@@ -30,6 +30,8 @@ from bot.school_day.asking import Here
 from bot.school_day.onward import onward
 from bot.vocabulary import ChatId, DayId, Part, TemplateId, Why
 
+WEEK = 4
+"""New lessons of a usual school week."""
 STRINGS = 3
 """Mental-math strings of a warm-up."""
 
@@ -172,6 +174,24 @@ def push(s: Session, student: Student, school: School, day: SchoolDay, to: ChatI
     )
 
 
+def ends_soon(s: Session, school: School, student: Student) -> list[Message]:
+    """A week before the last written lesson the tutor is told, once."""
+    left = sum(1 for lesson in school.course.lessons if lesson.n >= student.lesson)
+    tutor = people.reach(s, student.tutor)
+    if left > WEEK or tutor is None:
+        return []
+    last = school.course.lessons[-1].id if school.course.lessons else ""
+    return [
+        WrittenEnds(
+            to=tutor.chat,
+            key=f"written-ends/{student.id}/{last}",
+            student=student.name,
+            household=people.household(s, student.household).name,
+            lessons=left,
+        )
+    ]
+
+
 def open_day(
     s: Session, school: School, student: Student, on: date, now: datetime, *, late: bool = False
 ) -> list[Message]:
@@ -183,9 +203,10 @@ def open_day(
     if day is None:
         return []
     chat, shared = where
+    soon = ends_soon(s, school, student)
     if not shared:
         told = [] if student.told else [speaking.tell(s, chat, student, key=f"told/{student.id}")]
-        return [*told, push(s, student, school, day, chat)]
+        return [*told, push(s, student, school, day, chat), *soon]
     return [PhoneForStudent(to=chat, key=f"day/{student.id}/{on}", student=student.id, name=student.name)]
 
 

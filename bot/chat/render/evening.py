@@ -15,6 +15,7 @@ from bot.messages import (
     Talk,
     TalkNoted,
     WeekPicture,
+    WrittenEnds,
 )
 
 SIGNS = {"d": "●", "p": "◐", "t": "◆", "n": "○", "o": "–", "f": "", ".": "·"}
@@ -230,3 +231,9 @@ def still_hard(words: Words, m: StillHard) -> Rendered:
 def accepted(words: Words, m: Accepted) -> Rendered:
     """To the student: it counts."""
     return say(words("accepted", tutor=m.tutor, typed=bold(m.typed), ask=plain(m.ask)))
+
+
+@renders(WrittenEnds)
+def written_ends(words: Words, m: WrittenEnds) -> Rendered:
+    """To the tutor: the lessons run out."""
+    return say(words("written-ends", student=m.student, household=m.household, lessons=m.lessons))

@@ -100,7 +100,7 @@ def say_unit(words: Words, m: SayUnit) -> Rendered:
 @renders(CannotRead)
 def cannot_read(words: Words, m: CannotRead) -> Rendered:
     """What was understood, and how to type it."""
-    trouble = f"trouble-{m.trouble}"
+    trouble = f"unreadable-{m.trouble}"
     lines = [words("cannot-read") if not words.has(trouble) else words(trouble)]
     if m.choices:
         lines.append(words("cannot-read-choose"))
@@ -123,7 +123,9 @@ def cannot_read(words: Words, m: CannotRead) -> Rendered:
 def hint_shown(words: Words, m: HintShown) -> Rendered:
     """A hint; after the last one, the worked solution."""
     hint = from_content(m.hint)
-    if m.asked_in_words and m.n == 1:
+    if not m.out_of:
+        text = words("hint-none-at-all")
+    elif m.asked_in_words and m.n == 1:
         text = words("hint-asked", hint=hint)
     elif m.out_of > 1:
         text = words("hint-n", n=m.n, out_of=m.out_of, hint=hint)

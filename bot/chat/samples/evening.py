@@ -14,6 +14,7 @@ from bot.messages import (
     Talk,
     TalkNoted,
     WeekPicture,
+    WrittenEnds,
 )
 from bot.vocabulary import ItemId
 
@@ -111,6 +112,7 @@ SAMPLES: tuple[Message, ...] = (
     *(TalkNoted(to=TO, how=how, name="Wren") for how in ("did-it", "still-hard", "not-tonight")),
     TalkNoted(to=TO, how="still-hard", name="Wren", tutor="Ines"),
     StillHard(to=TO, student="Wren", household="Bramble", title=AREA),
+    *(WrittenEnds(to=TO, student="Wren", household="Bramble", lessons=n) for n in (0, 1, 4)),
     Accepted(to=TO, ask="Write 12/18 in simplest form.", typed="twothirds", tutor="Ines"),
     WeekPicture(
         to=TO,

@@ -106,6 +106,7 @@ SAMPLES: tuple[Message, ...] = (
         lesson=LESSON,
         show=True,
     ),
+    HintShown(to=TO, item=ITEM, hint="", n=0, out_of=0, source=TITLE, lesson=LESSON, show=True),
     NextStep(to=TO, item=ITEM, step=("20 - 5 + 3", "Left to right."), n=1, more=True),
     NextStep(to=TO, item=ITEM, step=("15 + 3", "Then add."), n=2, more=False),
     Solution(

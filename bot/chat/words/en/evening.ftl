@@ -88,3 +88,8 @@ still-hard = **{ $student }** ({ $household }): the family sat down over *{ $tit
 week-title = **{ $name }**, week of { $monday }
 week-day = { $day }: { $first } at first go, { $later } on a later try, { $open } still open, { $rest } not reached.
 week-empty = Nothing yet this week.
+written-ends = { $lessons ->
+    [0] **{ $student }** ({ $household }) has met the last lesson that is written. From now on there are review days.
+    [one] **{ $student }** ({ $household }) has one lesson left of those that are written. After it there are review days.
+   *[other] **{ $student }** ({ $household }) has { $lessons } lessons left of those that are written. After them there are review days.
+  }
