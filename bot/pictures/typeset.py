@@ -26,27 +26,33 @@ Format = Literal["png", "svg", "pdf"]
 
 @lru_cache(maxsize=8)
 def _compiler(layout: str) -> typst.Compiler:
-    return typst.Compiler(input=HERE / layout, root=HERE, font_paths=[FONTS], ignore_system_fonts=True)
+    file = HERE / layout if layout else None
+    return typst.Compiler(input=file, root=HERE, font_paths=[FONTS], ignore_system_fonts=True)
 
 
-def typeset(
-    layout: str,
-    data: object,
-    into: Format = "png",
-    *,
-    made: datetime | None = None,
-    pixels: float = PIXELS_PER_POINT,
-) -> bytes:
+def typeset(layout: str, data: object, into: Format = "png", *, made: datetime | None = None) -> bytes:
     """The layout file with the data in it. The same arguments give the same bytes.
 
     `made` is the date a PDF carries; without it none is. Raises typst.TypstError if the layout can't take the data.
     """
+    return _compile(layout, None, data, into, made)
+
+
+def typeset_source(source: str, data: object, into: Format = "png", *, made: datetime | None = None) -> bytes:
+    """A source that imports layout files, for documents with formulas. It may hold nothing that a person typed."""
+    return _compile("", source.encode(), data, into, made)
+
+
+def _compile(layout: str, source: bytes | None, data: object, into: Format, made: datetime | None) -> bytes:
     set_as = _compiler(layout).compile(
+        input=source,
         format=into,
-        ppi=72 * pixels if into == "png" else None,
+        ppi=72 * PIXELS_PER_POINT if into == "png" else None,
         sys_inputs={"sheet": json.dumps(data, ensure_ascii=False)},
         timestamp=made or 0,
     )
-    if not isinstance(set_as, bytes):  # several pages of a picture come as a list; a picture has one
+    if isinstance(set_as, list):  # a picture is one page; if a text ran over, the first is what fits
+        return bytes(set_as[0])
+    if set_as is None:
         raise TypeError(layout)
-    return set_as
+    return bytes(set_as)

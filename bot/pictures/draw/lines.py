@@ -80,7 +80,9 @@ def number_line(canvas: Canvas, drawn: Drawn) -> None:
     canvas.arrow((WIDTH / 2, y), (_RIGHT + _OVER, y))
     canvas.arrow((WIDTH / 2, y), (_LEFT - _OVER, y))
     marks, spell = ticks(low, high, step), _spelling(drawn)
-    wanted = drawn.numbers("numbers") or numbered(marks, place, spell=spell)
+    wanted = drawn.numbers("numbers") or numbered(
+        marks, place, 10 if any("/" in spell(tick) for tick in marks) else 5, spell=spell
+    )
     middle = y + 15 + max(room(spell(tick)).height for tick in wanted) / 2
     for tick in sorted({*marks, *drawn.numbers("numbers")}):
         long = tick in wanted

@@ -111,7 +111,7 @@ def _pyramid_net(canvas: Canvas, drawn: Drawn) -> None:
         canvas.write(drawn.text("length"), ((spots[0][0] + spots[2][0]) / 2, spots[0][1] - 8), down=1)
     if drawn.has("slant"):
         one, other = spots[-2], spots[-1]
-        down = (spots[4][1] - spots[2][1]) / 4
+        down = abs(spots[4][1] - spots[2][1]) / 4
         canvas.write(
             drawn.text("slant"), ((one[0] + other[0]) / 2 + 6, one[1] + down + 8), across=0.2, down=0
         )

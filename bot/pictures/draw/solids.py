@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from math import sqrt
+from math import cos, pi, sin, sqrt, tan
 
 from bot.course.figures.reading import Drawn, leading_number
 from bot.pictures.canvas import CLAY, MARGIN, WIDTH, Canvas, Point, fit
@@ -139,7 +139,7 @@ def _prism(canvas: Canvas, drawn: Drawn) -> None:
         canvas.off(drawn.text("width"), ((b[0] + b2[0]) / 2, (b[1] + b2[1]) / 2), (0.44, 0.9), gap=5)
     if drawn.has("slant"):
         canvas.beside(drawn.text("slant"), c, a)
-    if drawn.text("cut") in ("upright", "slanted"):
+    if drawn.text("cut") == "upright":
         across = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, a2), (b, b2), (c, c2))]
         canvas.shape(across, fill="stripe-clear", ink=CLAY, width=2.4)
     if drawn.text("cut") == "level":
@@ -191,7 +191,7 @@ def _cylinder(canvas: Canvas, drawn: Drawn) -> None:
         canvas.write(drawn.text("height"), (x + radius + 10, (top + bottom) / 2), across=0)
     _cut_round(canvas, drawn, x, top, bottom, radius, flat, 1.0)
     if drawn.has("inside"):
-        canvas.write(drawn.text("inside"), (x, (top + bottom) / 2 + flat / 2))
+        canvas.write(drawn.text("inside"), (x, (top + bottom) / 2 + flat / 2), plate="light")
     canvas.height = max(canvas.height, bottom + flat)
 
 
@@ -221,21 +221,23 @@ def _cut_round(
                 [(x, top), (x + radius, bottom), (x - radius, bottom)], fill="stripe-clear", ink=CLAY
             )
         case "slanted":
-            one, other = (
-                (x - radius * at_middle * 0.8, middle + 26),
-                (x + radius * at_middle * 0.8, middle - 26),
-            )
-            lift = flat * at_middle
-            canvas.curve(
-                one,
-                [
-                    ((one[0], one[1] + lift * 1.3), (other[0], other[1] + lift * 1.3), other),
-                    ((other[0], other[1] - lift * 1.3), (one[0], one[1] - lift * 1.3), one),
-                ],
-                closed=True,
-                fill="stripe-clear",
-                ink=CLAY,
-            )
+            long = radius * (1 if at_middle == 1 else 0.42)
+            _tilted_oval(canvas, (x, middle), (long, -0.4 * long), flat * at_middle)
+
+
+def _tilted_oval(canvas: Canvas, at: Point, long: Point, short: float) -> None:
+    """An oval whose long half-axis is `long` and whose short one stands upright."""
+
+    def point(turn: float, lead: float = 0.0) -> Point:
+        along, up = cos(turn) - lead * sin(turn), sin(turn) + lead * cos(turn)
+        return (at[0] + along * long[0], at[1] + along * long[1] - up * short)
+
+    quarter, handle = pi / 2, 4 / 3 * tan(pi / 8)
+    pieces = [
+        (point(n * quarter, handle), point((n + 1) * quarter, -handle), point((n + 1) * quarter))
+        for n in range(4)
+    ]
+    canvas.curve(point(0), pieces, closed=True, fill="stripe-clear", ink=CLAY)
 
 
 def _cone(canvas: Canvas, drawn: Drawn) -> None:
@@ -272,7 +274,7 @@ def _sphere(canvas: Canvas, drawn: Drawn) -> None:
     canvas.oval(at, radius, 28, 180, 360)
     canvas.oval(at, radius, 28, 0, 180, dash="dash")
     cut = drawn.text("cut")
-    if cut in ("level", "upright", "slanted"):
+    if cut in ("level", "upright"):
         canvas.oval(
             at,
             radius if cut == "level" else 28,
@@ -306,7 +308,7 @@ def _pyramid(canvas: Canvas, drawn: Drawn) -> None:
         case "level":
             half = [((p[0] + top[0]) / 2, (p[1] + top[1]) / 2) for p in (a, b, c, d)]
             canvas.shape(half, fill="stripe-clear", ink=CLAY)
-        case "upright" | "slanted":
+        case "upright":
             ends = [((a[0] + b[0]) / 2, (a[1] + b[1]) / 2), ((d[0] + c[0]) / 2, (d[1] + c[1]) / 2)]
             canvas.shape([ends[0], top, ends[1]], fill="stripe-clear", ink=CLAY)
     if drawn.has("height"):
