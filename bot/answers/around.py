@@ -83,8 +83,10 @@ def small(text: str) -> str:
 
 def trimmed(text: str) -> str:
     """Without quotation marks around and punctuation behind; dots that repeat a decimal stay."""
-    text = text.strip(" \n\"'`*_")
-    end = text.rstrip(" \n.!?:;\"'`")
+    text = text.strip(" \n\"'`_")
+    if text[:1] == "*" == text[-1:] and len(text) > 2:
+        text = text.strip("*")
+    end = text.rstrip(" \n.!?;\"'`")
     if end != text:
         tail = text[len(end) :]
         if tail.startswith("..") and re.search(r"\.\d+$", end):
@@ -92,7 +94,7 @@ def trimmed(text: str) -> str:
         if tail.startswith((" ..", "..")) and re.search(r"\.\d+$", end):
             return end + "..."
         text = end
-    return text.lstrip(" .!?:;" if not re.match(r"[.][\d(]", text) else " ")
+    return text.lstrip(" .!?;" if not re.match(r"[.][\d(]", text) else " ")
 
 
 def asks_for_help(text: str) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 
 from bot.answers.around import (
     asks_for_help,
@@ -15,8 +15,19 @@ from bot.answers.around import (
     without_reason,
 )
 from bot.answers.expected import expected_of
+from bot.answers.expressions import (
+    grade_equation,
+    grade_expression,
+    grade_primes,
+    is_product_of_primes,
+)
+from bot.answers.inequalities import grade_inequality
 from bot.answers.key import Judgement, Key
+from bot.answers.lists import grade_list, grade_point, grade_ratio, grade_remainder
+from bot.answers.naming import grade_choice, grade_words, grade_yes_no
 from bot.answers.numbers import NUMBER_FORMS, Finding, grade_number
+from bot.answers.solutions import grade_solution, grade_solutions
+from bot.answers.times import grade_time
 from bot.maths import Undefined, Unreadable, normal, plain
 from bot.maths.exact import Beyond
 from bot.maths.normal import LONGEST
@@ -55,13 +66,65 @@ def _as_stored(key: Key) -> str:
 
 
 def _graded(text: str, key: Key) -> Finding:
+    form = key.form
+    if form in NAMING:
+        return _named(text, key)
     if asks_for_help(text):
         return Finding(Verdict.HELP)
-    text = without_help(text)
-    text = without_reason(text)
-    if key.form in NUMBER_FORMS:
-        text = trimmed(without_lead(newest(trimmed(last_line(text)))))
-        if not text:
-            raise Unreadable("no-number")
+    text = without_reason(without_help(text))
+    if form not in LINES_JOIN:
+        text = last_line(text)
+    elif "\n" in text:
+        text = LINES_JOIN[form].join(line for line in text.split("\n") if line.strip())
+    text = trimmed(text)
+    if form != "remainder":
+        text = newest(text, no=form not in ("equation-solution", "solutions-set", "inequality"))
+    text = trimmed(without_lead(text))
+    if not text:
+        raise Unreadable("no-number")
+    if form in NUMBER_FORMS:
         return grade_number(text, key, expected_of(key.answer, key.unit))
-    raise Unreadable("no-number")
+    if form in ("expression", "expression-any", "factored"):
+        if form == "factored" and is_product_of_primes(key.answer):
+            return grade_primes(text, key, expected_of(key.answer, None))
+        return grade_expression(text, key, expected_of(key.answer, None))
+    if form == "prime-factors":
+        return grade_primes(text, key, expected_of(key.answer, None))
+    return OTHERS[form](text, key)
+
+
+def _named(text: str, key: Key) -> Finding:
+    """Words and letters: what was named counts even beside a call for help."""
+    grade = NAMING[key.form]
+    reply = trimmed(without_reason(last_line(text)))
+    if not asks_for_help(text):
+        return grade(reply, key)
+    try:
+        return grade(trimmed(without_help(reply)) or "?", key)
+    except Unreadable:
+        return Finding(Verdict.HELP)
+
+
+NAMING: dict[str, Callable[[str, Key], Finding]] = {
+    "choice": grade_choice,
+    "yes-no": grade_yes_no,
+    "words": grade_words,
+}
+OTHERS: dict[str, Callable[[str, Key], Finding]] = {
+    "equation": grade_equation,
+    "equation-solution": grade_solution,
+    "solutions-set": grade_solutions,
+    "inequality": grade_inequality,
+    "ratio": grade_ratio,
+    "point": grade_point,
+    "list": grade_list,
+    "remainder": grade_remainder,
+    "time": grade_time,
+}
+LINES_JOIN = {"solutions-set": ", ", "list": ", ", "point": " ", "time": " ", "remainder": " "}
+"""Forms whose answer may take several lines, and what joins them."""
+
+FORMS = frozenset(
+    (*NUMBER_FORMS, *NAMING, *OTHERS, "expression", "expression-any", "factored", "prime-factors")
+)
+"""Every answer form there is."""

@@ -88,11 +88,14 @@ def the_machine() -> Machine:
 
 _RUN = re.compile(r"[A-Za-z]{2,}")
 _LETTER_DIGITS = re.compile(r"(?<![A-Za-z])([A-Za-z])(\d+)(?![\d.]*[A-Za-z]*\()")
+_SIGN_LOST = re.compile(r"(?<![A-Za-z])[A-Za-z] +(?=[\d.])")
 _KNOWN = frozenset(("abs", "sqrt"))
 
 
 def _as_replied(text: str) -> str:
     """Letters side by side apart, `x2` as a power, last bracket closed."""
+    if (lost := _SIGN_LOST.search(text)) is not None:
+        raise Unreadable("signs-lost", lost.end())
     text = _RUN.sub(lambda m: m.group() if m.group() in _KNOWN else " ".join(m.group()), text)
     text = _LETTER_DIGITS.sub(r"\1^\2", text)
     missing = text.count("(") - text.count(")")

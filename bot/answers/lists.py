@@ -1,0 +1,475 @@
+"""Forms with several numbers: list, point, ratio, remainder."""
+
+from __future__ import annotations
+
+import math
+import re
+from fractions import Fraction
+from functools import lru_cache
+
+from bot.answers.amounts import Amount, read_amounts
+from bot.answers.around import alternatives, sides
+from bot.answers.closeness import nearness
+from bot.answers.expected import BadKey, Expected, expected_of
+from bot.answers.expressions import expression_text, read_expression, same
+from bot.answers.key import Key
+from bot.answers.marks import digits_for_letters, plain_marks
+from bot.answers.numbers import Finding
+from bot.answers.shapes import WORKED_OUT, shape
+from bot.answers.spoken import HAS_WORDS, number_words, spoken
+from bot.maths import Unreadable, normal
+from bot.maths.value import Undefined
+from bot.vocabulary import Verdict
+
+RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
+MOST_ENTRIES = 60
+
+# Entries of a list -------------------------------------------------------------------------------------------
+
+_BETWEEN_ENTRIES = re.compile(
+    r" ?(?:[,;]|\band then\b|\bthen\b|\band\b|&|\bfollowed by\b|\bluego\b|\by\b|→|->|[<>≤≥]) ?"
+)
+_ORDER_SIGN = re.compile(r"[<>≤≥]")
+_POINTS = re.compile(r"\(([^()]*)\)")
+_SPACE_MINUS = re.compile(r"(?<=[\d)]) (?=-\d)")
+
+
+def _entries(text: str, count: int) -> list[str]:
+    """The entries of a list as typed, where commas, words, order signs or only spaces stand between them."""
+    found = [entry.strip() for entry in _BETWEEN_ENTRIES.split(text)]
+    found = [entry for entry in found if entry]
+    if len(found) >= count or len(found) > 1 and not all(" " in one for one in found):
+        return found
+    return _by_spaces(text, count)
+
+
+def _by_spaces(text: str, count: int) -> list[str]:
+    tokens = [token for token in re.split(r"[ ,;]+", text) if token]
+    if len(tokens) == count or len(tokens) == 1:
+        return tokens
+    joined: list[str] = []
+    for token in tokens:  # 1 1/2 2 3/4: a whole number before a fraction is one mixed number
+        if joined and re.fullmatch(r"\d+/\d+", token) and re.fullmatch(r"-?\d+", joined[-1]):
+            joined[-1] += " " + token
+        else:
+            joined.append(token)
+    if len(joined) == count or any(c in text for c in "+*÷("):
+        return joined if len(joined) == count else [text]
+    return tokens
+
+
+@lru_cache(maxsize=1024)
+def _wanted_entries(answer: str) -> tuple[tuple[Expected, ...], bool]:
+    text = normal(answer).lower().strip("{}")
+    points = _POINTS.findall(text)
+    if points and re.fullmatch(r"(?:\([^()]*,[^()]*\)[,; ]*)+", text):
+        return tuple(expected_of(part.strip(), None) for point in points for part in point.split(",")), True
+    parts = text.split(";") if ";" in text else text.split(",")
+    return tuple(expected_of(part.strip(), None) for part in parts), False
+
+
+def grade_list(text: str, key: Key) -> Finding:
+    """Numbers (or points) in order. Raises Unreadable."""
+    wants, points = _wanted_entries(key.answer)
+    text = re.sub(r"(?: ?,)? ?\.\.+$", "", text) if not re.search(r"\.(\d+)\1 ?\.\.+$", text) else text
+    text = re.sub(r"(?<=\d{2}) ?,? (?:etc|and so on|so on)$", "", text.strip())
+    if re.search(r"(?:[,;<>≤≥]|\b(?:and|then|y|or))$", text.strip()):
+        raise Unreadable("unfinished")
+    if re.search(r"\?|\.\.\.+[ ,]|_", text):
+        raise Unreadable("unfinished")
+    options = [one for one in alternatives(text) if one]
+    if len(options) > 1:
+        raise Unreadable("several-answers")
+    text = sides(text)[-1] if "=" in text and not re.search(r"[a-z] ?=", text) else text
+    text = re.sub(r"(?<![a-z])[a-z] ?= ?", "", text)
+    if not text:
+        raise Unreadable("unfinished")
+    text = digits_for_letters(text)
+    if points:
+        return _points(text, wants)
+    text = text.strip("{}[] ")
+    if text.startswith("(") and text.endswith(")") and "(" not in text[1:]:
+        text = text[1:-1]
+    text = plain_marks(text, separate=True) if ";" not in text else plain_marks(text)
+    if "," in text or ";" in text:
+        text = _SPACE_MINUS.sub(", ", text)
+    if HAS_WORDS.search(text):
+        text = _from_to(text)
+        text = _BETWEEN_ENTRIES.sub(lambda m: m.group() if _ORDER_SIGN.search(m.group()) else ", ", text)
+        if not re.search(r"[,;<>≤≥]", text):
+            text = _words_apart(text)
+    entries = _entries(text, len(wants))
+    if len(entries) > MOST_ENTRIES:
+        raise Unreadable("several-answers")
+    return _compare(entries, wants, _ORDER_SIGN.findall(text))
+
+
+def _from_to(text: str) -> str:
+    return re.sub(
+        r"^(?:from |in order[: ]+|least to greatest[: ]+|greatest to least[: ]+|smallest to (?:largest|biggest)[: ]+)",
+        "",
+        text,
+    )
+
+
+def _words_apart(text: str) -> str:
+    """Number words without commas between them: `two four eight`."""
+    words = text.split()
+    if all(word in number_words() for word in words):
+        return ", ".join(words)
+    return text
+
+
+def _compare(entries: list[str], wants: tuple[Expected, ...], signs: list[str]) -> Finding:
+    amounts: list[Amount | None] = []
+    for entry, want in zip(entries, (*wants, *[None] * len(entries)), strict=False):
+        if want is not None and want.letters:
+            amounts.append(None)
+            continue
+        found = read_amounts(entry, want, "list")
+        if len(found) > 1:
+            raise Unreadable("several-answers")
+        amounts.append(found[0])
+    if len(entries) != len(wants):
+        return Finding(WRONG)
+    reason = ""
+    for entry, amount, want in zip(entries, amounts, wants, strict=True):
+        if amount is None:
+            if not same(read_expression(entry, want.letters), want):
+                return Finding(WRONG)
+            continue
+        near = nearness(amount.value, amount.tree, want, Fraction(1))
+        if near is None:
+            return Finding(WRONG)
+        reason = reason or near or ("" if shape(amount.tree) in WORKED_OUT else "work-out")
+    if signs and not _true_order(signs, wants):
+        return Finding(WRONG)
+    return Finding(FORM, reason) if reason else Finding(RIGHT)
+
+
+def _true_order(signs: list[str], wants: tuple[Expected, ...]) -> bool:
+    if len(signs) != len(wants) - 1:
+        return len(signs) < len(wants)
+    for one, sign, other in zip(wants, signs, wants[1:], strict=False):
+        if one.near is None or other.near is None:
+            return True
+        ok = {"<": one.near < other.near, ">": one.near > other.near}
+        ok |= {"≤": one.near <= other.near, "≥": one.near >= other.near}
+        if not ok[sign]:
+            return False
+    return True
+
+
+def _points(text: str, wants: tuple[Expected, ...]) -> Finding:
+    points = _POINTS.findall(text)
+    if not points:
+        points = [text]
+    entries: list[str] = []
+    for point in points:
+        entries += _coordinates(point)
+    return _compare(entries, wants, [])
+
+
+# Points --------------------------------------------------------------------------------------------------------
+
+_NAME = re.compile(
+    r"^(?:the |point |points |punto |pt |el |at |vertex |intercept )*(?:[a-z]'? ?=? ?)?(?=[(\[{])"
+)
+_LABELLED = re.compile(
+    r"([a-z]) ?(?:=|:|is|es|equals)? ?(-? ?[\d.√π][^a-z;,]*?|-? ?[a-z]{3,}(?: [a-z]{3,})*)[ ,;]*(?:and |y (?=[a-z] ?[=:is ]))?(?=$|[a-z] ?(?:=|:|is|es|equals))"
+)
+
+
+def _coordinates(text: str) -> list[str]:
+    """The coordinates of one point, in order."""
+    text = text.strip(" ,;")
+    text = plain_marks(text, separate=True) if ";" not in text else plain_marks(text)
+    text = _SPACE_MINUS.sub(", ", text)
+    parts = [part.strip() for part in re.split(r" ?(?:[,;]|\band\b|\by\b|&) ?", text)]
+    parts = [part for part in parts if part]
+    if len(parts) == 1 and " " in text and re.fullmatch(r"-?[\d./]+ +-?[\d./]+", text):
+        parts = text.split()
+    return parts
+
+
+def _by_labels(text: str) -> list[str] | None:
+    """`x=2, y=-3`, `y is -3 and x is 2`: labels decide the order."""
+    text = re.sub(r"\b(?:is|es|equals|equal to)\b", "=", text)
+    text = text.replace(":", "=")
+    found = re.findall(
+        r"(?<![a-z])([a-z]) ?= ?([^=]*?)(?=(?:[ ,;]|\band\b|\by\b(?! ?=))*(?<![a-z])[a-z] ?=|$)", text
+    )
+    if len(found) < 2 or len({letter for letter, _ in found}) != len(found):
+        return None
+    if {letter for letter, _ in found} <= {"x", "y"}:
+        found.sort()
+    parts = [part.strip(" ,;") for _, part in found]
+    return [re.sub(r"(?: and| y)$", "", part).strip(" ,;") for part in parts]
+
+
+@lru_cache(maxsize=1024)
+def _wanted_point(answer: str) -> tuple[Expected, ...]:
+    text = normal(answer).lower().strip()
+    inner = text.strip("()[] ")
+    return tuple(expected_of(part.strip(), None) for part in inner.split(","))
+
+
+def grade_point(text: str, key: Key) -> Finding:
+    """Two numbers in order, brackets free, labels decide the order. Raises Unreadable."""
+    wants = _wanted_point(key.answer)
+    options = [one for one in alternatives(text) if one]
+    if len(options) > 12 or not options:
+        raise Unreadable("several-answers" if options else "no-number")
+    findings = [_point(one, wants) for one in options]
+    if len({f.verdict for f in findings}) > 1:
+        raise Unreadable("several-answers")
+    return findings[0]
+
+
+def _point(text: str, wants: tuple[Expected, ...]) -> Finding:
+    text = digits_for_letters(text.strip())
+    if re.search(r"\bquadrant\b|\bcuadrante\b", text):
+        raise Unreadable("no-number")
+    if re.search(r"[,;] ?\)?$", text):
+        raise Unreadable("unfinished")
+    labelled = _by_labels(text)
+    if labelled is None and "=" in text:
+        last = sides(text)[-1] if sides(text) else ""
+        if not last:
+            raise Unreadable("unfinished")
+        text = last
+    if labelled is not None:
+        parts = [plain_marks(part) for part in labelled]
+    else:
+        text = _NAME.sub("", text).strip()
+        if text.count("(") > 2 or len(text) > 200:
+            raise Unreadable("several-answers")
+        brackets = re.search(r"[(\[{](.*)[)\]}]?$", text)
+        if brackets and text[:1] in "([{":
+            text = text.strip("()[]{} ") if text.count("(") <= 1 else text[1:].rstrip(" )]}")
+        else:
+            text = text.strip("()[]{} ")
+        if HAS_WORDS.search(text):
+            text = re.sub(r"\bcomma\b|\bcoma\b", ",", text)
+            text = spoken(text)
+        parts = _coordinates(text)
+    if not parts or not any(any(c.isdigit() for c in part) or HAS_WORDS.search(part) for part in parts):
+        raise Unreadable("no-number")
+    if len(parts) == 1 and re.search(r"[a-z]{2}", parts[0]):
+        amounts = read_amounts(parts[0], None, "point")
+        if len(amounts) == 1:
+            raise Unreadable("no-number")
+    return _compare(parts, wants, [])
+
+
+# Ratios --------------------------------------------------------------------------------------------------------
+
+_COLON = re.compile(
+    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )|\bcontra\b|\bvs\b|\bversus\b|\bfor every\b|\bpor cada\b|\bper\b) ?"
+)
+_DASH = re.compile(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$")
+
+
+@lru_cache(maxsize=1024)
+def _wanted_ratio(answer: str) -> tuple[Fraction, ...]:
+    text = normal(answer).lower()
+    parts = re.split(r":|\bto\b|/", text)
+    found = [expected_of(part.strip(), None).number for part in parts]
+    if any(number is None for number in found):
+        raise BadKey(answer)
+    return tuple(number for number in found if number is not None)
+
+
+def _scaled(parts: tuple[Fraction, ...]) -> tuple[Fraction, ...]:
+    """The ratio in lowest terms: whole numbers without a common divisor."""
+    bottom = math.lcm(*(part.denominator for part in parts))
+    whole = [int(part * bottom) for part in parts]
+    divisor = math.gcd(*whole) or 1
+    return tuple(Fraction(part, divisor) for part in whole)
+
+
+def grade_ratio(text: str, key: Key) -> Finding:
+    """A ratio in lowest terms or as stored. Raises Unreadable."""
+    want = _wanted_ratio(key.answer)
+    options = [one for one in alternatives(text) if one]
+    if not options or len(options) > 12:
+        raise Unreadable("no-number" if not options else "several-answers")
+    findings = [_ratio_sides(one, want) for one in options]
+    if len({f.verdict == WRONG for f in findings}) > 1:
+        raise Unreadable("several-answers")
+    best = findings[0]
+    for one in findings[1:]:
+        best = best.better(one)
+    return best
+
+
+def _ratio_sides(text: str, want: tuple[Fraction, ...]) -> Finding:
+    parts = sides(text)
+    if not parts or not parts[-1]:
+        raise Unreadable("unfinished")
+    found = _ratio(parts[-1], want)
+    if found.verdict == FORM:
+        for side in parts[:-1]:
+            try:
+                if _ratio(side, want).verdict == RIGHT:
+                    return Finding(RIGHT)
+            except Unreadable:
+                continue
+    return found
+
+
+def _ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
+    text = digits_for_letters(text)
+    if HAS_WORDS.search(text) and not re.search(r"\d", text):
+        text = re.sub(r"\b(?:ratio|razon|of|is|the)\b", " ", text).strip()
+    if re.search(r"(?:^[:;/]|[:;/]$|\bto$)", text):
+        raise Unreadable("unfinished")
+    pieces = [piece for piece in _COLON.split(text) if piece and piece.strip()]
+    if len(pieces) > 1:
+        numbers = []
+        reason = ""
+        for piece in pieces:
+            amounts = read_amounts(plain_marks(piece), None, "ratio")
+            if len(amounts) > 1:
+                raise Unreadable("several-answers")
+            number = amounts[0].value.rational()
+            if number is None:
+                return Finding(WRONG)
+            if shape(amounts[0].tree) != "whole":
+                reason = "whole"
+            numbers.append(number)
+        return _ratio_of(tuple(numbers), want, reason)
+    return _other_ratio(text, want)
+
+
+def _ratio_of(numbers: tuple[Fraction, ...], want: tuple[Fraction, ...], reason: str) -> Finding:
+    if len(numbers) != len(want):
+        return Finding(WRONG)
+    if numbers == want:
+        return Finding(RIGHT)
+    if not any(numbers) or any(number < 0 for number in numbers) or _scaled(numbers) != _scaled(want):
+        return Finding(WRONG)
+    if reason:
+        return Finding(FORM, "ratio-whole")
+    return Finding(RIGHT) if numbers == _scaled(want) else Finding(FORM, "ratio-lowest")
+
+
+def _other_ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
+    """A ratio without a colon: a fraction bar, a dash, a decimal, or the colon was lost."""
+    if (found := _DASH.match(text)) is not None:
+        numbers = tuple(Fraction(part) for part in found.groups() if part)
+        result = _ratio_of(numbers, want, "dash")
+        return Finding(FORM, "colon") if result.verdict != WRONG else result
+    digits = [str(part) for part in want]
+    typed = re.sub(r"[^\d]", "", text)
+    lost = re.fullmatch(r"\d+[., ]?\d*(?:[., ]\d+)*", text.strip()) and typed == "".join(digits)
+    if lost and "/" not in text:
+        raise Unreadable("colon-lost")
+    amounts = read_amounts(text, None, "ratio")
+    if len(amounts) > 1:
+        numbers = tuple(n for n in (amount.value.rational() for amount in amounts) if n is not None)
+        if (
+            len(numbers) == len(want) == len(amounts)
+            and HAS_WORDS.search(text)
+            and _scaled(numbers) == _scaled(want)
+        ):
+            return Finding(FORM, "colon")  # 3 boys, 4 girls
+        raise Unreadable("several-answers" if len(amounts) > 2 else "colon-lost")
+    number = amounts[0].value.rational()
+    if number is None or len(want) != 2 or not want[1]:
+        return Finding(WRONG, "", amounts[0].tree)
+    if number != want[0] / want[1]:
+        return Finding(WRONG, "", amounts[0].tree)
+    if shape(amounts[0].tree) == "fraction" or "/" in text and shape(amounts[0].tree) == "unworked":
+        top, _, bottom = text.strip("() ").replace(" ", "").partition("/")
+        if top.lstrip("-").isdigit() and bottom.lstrip("-").isdigit():
+            return _ratio_of((Fraction(top), Fraction(bottom)), want, "")
+        return Finding(RIGHT, "", amounts[0].tree)
+    return Finding(FORM, "ratio", amounts[0].tree)
+
+
+# Remainders ----------------------------------------------------------------------------------------------------
+
+_R = re.compile(
+    r"^(?:q(?:uotient)? ?[=:]? ?)?(-?\d+(?:\.\d+)?) ?[,;.]? ?(?:and |with |y |con |is )?(?:a |un |una )?(?:the )?"
+    r"(?:r(?![a-z])|rem(?![a-z])|rema?in?d?e?r|remanider|remaining|reminder|remander|remaninder|resto|residuo|left ?over|leftover|sobran?|quedan?)"
+    r"(?: of| de| is)? ?[.:=]? ?(-?\d+(?:\.\d+)?|/)?(.*)$"
+)
+_LEFT = re.compile(
+    r"^(-?\d+)(?: (?:groups?|each|times|bags|boxes|full))?(?: ?,)? ?(?:and |with |y |con |but )?(-?\d+) ?"
+    r"(?:is |are |as |as a |as the )?(?:left|remaining|remain|remainder|left ?over|leftover|extra|over|sobran?|de resto|quedan?|resto|rem|r)\b.*$"
+)
+_NO_REMAINDER = re.compile(
+    r"[ ,]*\b(?:(?:and |with |y |con )?(?:no|zero|0|without(?: a)?|sin|nothing|none)(?: ?(?:remainder|remainders|rem|r|resto|left|leftover|left over|leftovers))+|"
+    r"exactly|exact|exacto|evenly|even|sin resto)\b"
+)
+
+
+def grade_remainder(text: str, key: Key) -> Finding:
+    """A quotient with its remainder. Raises Unreadable."""
+    found = re.match(r"^\s*(-?\d+)\s*r\s*(\d+)\s*$", normal(key.answer).lower())
+    if found is None:
+        raise BadKey(key.answer)
+    want = (Fraction(found.group(1)), Fraction(found.group(2)))
+    text = re.sub(r"(?<=[r:,= ])o\b", "0", digits_for_letters(text)).strip()
+    text = re.sub(r"\bleft[ -]over", "leftover", text)
+    parts = sides(text)
+    if len(parts) > 1 and parts[-1] and re.match(r"^\d", parts[-1]) and not re.search(r"[a-z] ?=", text):
+        text = parts[-1]
+    text = spoken(plain_marks(text) if "," not in text else re.sub(r"(?<=\d),(?=\d{3}\b)", "", text)).strip(
+        " .!?"
+    )
+    text = re.sub(r"\bx? ?(?:groups|apples)\b", " ", text).strip()
+    if _NO_REMAINDER.search(text):
+        text = _NO_REMAINDER.sub("", text).strip(" ,.")
+        if not any(c.isdigit() for c in text):
+            raise Unreadable("no-number")
+        return _remainder(text, "0", want)
+    if (found := _R.match(text)) is not None:
+        if found.group(2) is None:
+            if not found.group(3).strip() and re.search(r"left|leftover", text):
+                return Finding(WRONG)
+            raise Unreadable("unfinished")
+        return _remainder(found.group(1), found.group(2), want)
+    if (found := _LEFT.match(text)) is not None:
+        return _remainder(found.group(1), found.group(2), want)
+    if found := re.match(
+        r"^(?:r|rem|remainder|resto) ?[:=]? ?(\d+)[ ,;]*(?:and |y )?q?(?:uotient)? ?[:=]? ?(\d+)$", text
+    ):
+        return _remainder(found.group(2), found.group(1), want)
+    if (found := re.fullmatch(r"(-?\d+)(?: ?[,;] ?| and | y | )(-?\d+)", text)) is not None:
+        result = _remainder(found.group(1), found.group(2), want)
+        return Finding(FORM, "remainder") if result.verdict == RIGHT else result
+    if not any(c.isdigit() for c in text):
+        raise Unreadable("no-number")
+    try:
+        amounts = read_amounts(text, None, "remainder")
+    except Unreadable as trouble:
+        if trouble.kind in ("letter-alone", "no-number", "unknown-sign"):
+            raise
+        raise Unreadable("unfinished") from None
+    if len(amounts) > 1:
+        raise Unreadable("several-answers")
+    value = amounts[0].value.rational()
+    if value == want[0] and want[1] == 0 and re.search(r"left|over|rem", text) is None:
+        return Finding(RIGHT if shape(amounts[0].tree) in WORKED_OUT else FORM, "work-out", amounts[0].tree)
+    return Finding(WRONG, "", amounts[0].tree)
+
+
+def _remainder(quotient: str, rest: str, want: tuple[Fraction, Fraction]) -> Finding:
+    if len(quotient) > 30 or len(rest) > 30 or rest == "/":
+        return Finding(WRONG)
+    try:
+        typed = (Fraction(quotient), Fraction(rest))
+    except (ValueError, Undefined):
+        try:
+            amounts = read_amounts(quotient, None, "remainder")
+        except Unreadable:
+            return Finding(WRONG)
+        typed = (amounts[0].value.rational() or Fraction(-1), Fraction(rest))
+    return Finding(RIGHT if typed == want else WRONG)
+
+
+def entry_text(text: str) -> str:
+    """An entry of a list as an expression."""
+    return expression_text(text, frozenset())

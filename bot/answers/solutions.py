@@ -1,0 +1,355 @@
+"""Forms that ask for solutions: of an equation, all of them, or an inequality."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, replace
+from fractions import Fraction
+from functools import lru_cache
+
+from bot.answers.amounts import read_amounts
+from bot.answers.around import alternatives
+from bot.answers.closeness import nearness
+from bot.answers.expected import BadKey, Expected, expected_of
+from bot.answers.expressions import _difference, expression_text, same
+from bot.answers.key import Key
+from bot.answers.marks import plain_marks
+from bot.answers.numbers import Finding, _sides, grade_number
+from bot.answers.shapes import WORKED_OUT, shape
+from bot.answers.spoken import HAS_WORDS, spoken
+from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
+from bot.maths.algebra import has_just_roots, proportional
+from bot.maths.exact import Beyond, Sum, normal_form, times
+from bot.maths.read import LONGEST, read_normal
+from bot.maths.tree import Equation, Letter
+from bot.vocabulary import Verdict
+
+RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
+
+# No solution, every number --------------------------------------------------------------------------------
+
+_NONE = re.compile(
+    r"\bno (?:\w+ )?(?:solutions?|solucion|soluciones|answers?|numbers?|values?)\b|^none$|\bnone (?:work|of them|exist)|"
+    r"\bnone\b|∅|^\{ ?\}$|\bempty set\b|\bimpossible\b|\bnot possible\b|\bnever (?:true|works?|equal)|\b(?:0|zero|cero) solu|"
+    r"\bno (?:hay|tiene|existe)\b|\bsin solu|\bninguna?\b|\bningun\b|\bnothing\b|\bcant be (?:solved|done)|^nada$|"
+    r"\bdoes(?:nt| not) (?:exist|have (?:a|any) (?:solution|answer)|work)|\bcannot be solved|\bunsolvable\b|\bimposible\b|"
+    r"\bconjunto vacio\b|^dne$|^no$|\bno work"
+)
+_ALL = re.compile(
+    r"\ball (?:the )?(?:real )?(?:numbers?|reals?|values?|solutions?|of them|x)\b|\ball real\b|^all$|\bevery(?: real)? (?:number|value)|"
+    r"\bany (?:real )?(?:number|value|x)|\banything\b|\beverything\b|\binfinit|∞|\balways true|\bidentity\b|\bidentidad\b|"
+    r"\btodos?\b|\btodas?\b|\bcualquiera?\b|\bsiempre\b|\bevery solution|^ℝ$|\bany solution|\bunlimited\b|\bnever ?ending|"
+    r"\btrue for (?:all|every)|\ba lot of solutions|\binfinate|\binfinet"
+)
+_COUNTED = re.compile(r"\b(?:one|1|two|2|three|3|una?|dos) (?:solutions?|answers?|solucion|soluciones)\b")
+
+
+def special(text: str) -> str | None:
+    """ "none" or "all" where the words say so."""
+    if not HAS_WORDS.search(text) and "∅" not in text and "∞" not in text and text not in ("{}", "{ }", "ℝ"):
+        return None
+    if _COUNTED.search(text) and not re.search(r"\bno\b|\bnot\b", text):
+        return "counted"
+    if _ALL.search(text) and not re.search(r"\bnot all\b|\bno solu", text):
+        return "all"
+    if _NONE.search(text):
+        return "none"
+    return None
+
+
+# One solution ----------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True, slots=True)
+class _Solution:
+    special: str | None
+    letter: str | None
+    want: Expected | None
+
+
+@lru_cache(maxsize=2048)
+def _wanted(answer: str, unit: str | None) -> _Solution:
+    text = normal(answer).lower()
+    found = special(text)
+    if found in ("none", "all") and not re.search(r"\d", text):
+        return _Solution(found, None, None)
+    left, equals, right = text.partition("=")
+    if not equals:
+        return _Solution(None, None, expected_of(text, unit))
+    if len(left.strip()) == 1 and left.strip().isalpha():
+        return _Solution(None, left.strip(), expected_of(right.strip(), unit))
+    if len(right.strip()) == 1 and right.strip().isalpha():
+        return _Solution(None, right.strip(), expected_of(left.strip(), unit))
+    raise BadKey(answer)
+
+
+_IS = re.compile(
+    r"(?<=\b[a-z]) (?:is|was|es|are|equal|would be|must be|should be|has to be|can only be) (?=[-+\d./√π(a-z])"
+)
+_COLON = re.compile(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
+_LOST_EQUALS = re.compile(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
+_STUCK = re.compile(r"^([a-z])(\d+)$")
+_NEXT = re.compile(r"(?<=[\d)]) (?=[a-z] ?=)")
+_PIECES = re.compile(r" ?(?:[,;]|\band\b|\bthen\b|\by\b(?= ?[a-z] ?=)|\bluego\b) ?")
+_ORDER = re.compile(r"[<>≤≥≠]")
+
+
+def grade_solution(text: str, key: Key) -> Finding:
+    """Grade the form equation-solution. Raises Unreadable."""
+    want = _wanted(key.answer, key.unit)
+    found = special(text)
+    if found is not None and not (
+        found == "counted" and want.special is None and re.search(r"[a-z] ?=", text)
+    ):
+        return Finding(RIGHT if found == want.special else WRONG)
+    options = alternatives(text)
+    given = [one for one in options if one]
+    if not given:
+        raise Unreadable("no-number")
+    if len(options) > 1 and len(given) < len(options) and not text.rstrip().endswith("?"):
+        raise Unreadable("unfinished")
+    if len(given) > 12:
+        raise Unreadable("several-answers")
+    findings = [_solution(one, want, key) for one in given]
+    if len(findings) > 1 and len({f.verdict == WRONG for f in findings}) > 1:
+        raise Unreadable("several-answers")
+    if len(findings) > 1 and findings[0].verdict == WRONG and findings[0].tree != findings[1].tree:
+        raise Unreadable("several-answers")
+    best = findings[0]
+    for one in findings[1:]:
+        best = best.better(one)
+    return best
+
+
+def _solution(text: str, want: _Solution, key: Key) -> Finding:
+    if HAS_WORDS.search(text):
+        text = spoken(text) if want.want is not None and want.want.letters else text
+        text = _IS.sub(" = ", text)
+        if " equal" in text or "igual" in text:
+            text = spoken(text)
+    text = _COLON.sub(r"\1 = ", text)
+    if _ORDER.search(text):
+        return _order_typed(text)
+    text = _NEXT.sub(", ", text)
+    number = want.want.number if want.want is not None else None
+    text = plain_marks(text, wants=abs(number) if number is not None else None)
+    pieces = [piece.strip() for piece in _PIECES.split(text) if piece.strip()]
+    if not pieces:
+        raise Unreadable("no-number")
+    if len(pieces) > 30:
+        raise Unreadable("several-answers")
+    if want.want is not None and want.want.letters:
+        return _formula(pieces[-1], want)
+    last = _piece(pieces[-1], want, key)
+    if len(pieces) > 1:
+        before = _other_answer(pieces[-2], pieces[-1], want, key)
+        if before is not None and (before.verdict == WRONG) != (last.verdict == WRONG):
+            raise Unreadable("several-answers")
+    return last
+
+
+def _order_typed(text: str) -> Finding:
+    """An inequality where an equation is solved: another answer, if it can be read at all."""
+    if re.search(r"[<>≤≥≠] *$", text):
+        raise Unreadable("unfinished")
+    if not re.search(r"\d", text):
+        raise Unreadable("no-number")
+    return Finding(WRONG)
+
+
+def _other_answer(piece: str, last: str, want: _Solution, key: Key) -> Finding | None:
+    """The piece before the last one, if it is an answer of its own and no step of working."""
+    left, equals, right = piece.rpartition("=")
+    if equals and not (len(left.strip()) == 1 and left.strip().isalpha()):
+        return None
+    if not equals and "=" in last and not re.fullmatch(r"[-+\d./ %]+", piece):
+        return None
+    if equals and "=" in last and left.strip() != last.partition("=")[0].strip():
+        return None
+    try:
+        return _piece(piece, want, key)
+    except Unreadable:
+        return None
+
+
+def _piece(piece: str, want: _Solution, key: Key) -> Finding:
+    """One statement: `4`, `x = 4`, `4 = x`, or an equation not solved yet."""
+    if (found := _LOST_EQUALS.match(piece)) and want.want is not None:
+        piece = found.group(2)
+    if _STUCK.match(piece):
+        raise Unreadable("signs-lost")
+    parts = [part.strip() for part in piece.split("=")]
+    while parts and not parts[0]:
+        parts.pop(0)
+    if not parts or not parts[-1]:
+        raise Unreadable("unfinished")
+    if len(parts) == 1 and len(parts[0]) == 1 and parts[0].isalpha() and parts[0] != "o":
+        raise Unreadable("letter-alone")
+    if len(parts) == 2 and _has_letters(piece):
+        sides = [part for part in parts if not (len(part) == 1 and part.isalpha())]
+        if len(sides) == 2 or (len(sides) == 1 and _has_letters(sides[0])):
+            return _unsolved(piece, want)
+    if want.want is None:
+        return _for_special(parts, want)
+    number_key = replace(key, form="number")
+    return _sides("=".join(parts), number_key, want.want)
+
+
+_WORDS = re.compile(r"[a-z]{2,}")
+
+
+def _has_letters(text: str) -> bool:
+    return bool(re.search(r"(?<![a-z])[a-z](?![a-z])", _WORDS.sub(" ", text)))
+
+
+def _for_special(parts: list[str], want: _Solution) -> Finding:
+    """A number where there is none, or every one, to find."""
+    if len(parts) == 2 and not any(_has_letters(part) for part in parts):
+        return _unsolved("=".join(parts), want)
+    amounts = read_amounts(parts[-1], None, "number")
+    return Finding(WRONG, "", amounts[0].tree, amounts[0].value)
+
+
+def _unsolved(piece: str, want: _Solution) -> Finding:
+    """An equation: not solved yet if it has the same solutions, else another answer."""
+    text = expression_text(piece, frozenset("x"))
+    tree = read_normal(text, "reply")
+    if not isinstance(tree, Equation) or len(tree.sides) != 2:
+        raise Unreadable("sign-misplaced")
+    try:
+        difference: Sum = _difference(tree)
+    except (Undefined, Beyond):
+        return Finding(WRONG, "", tree)
+    return Finding(FORM if _same_solutions(difference, want) else WRONG, "solve", tree)
+
+
+def _same_solutions(difference: Sum, want: _Solution) -> bool:
+    letters = {atom for term in difference for atom, _ in term}
+    if want.want is None:
+        if not letters:
+            return (want.special == "all") == (not difference)
+        return False
+    if len(letters) != 1 or want.want.number is None:
+        return False
+    return has_just_roots(difference, letters.pop(), frozenset((want.want.number,)))
+
+
+def _formula(piece: str, want: _Solution) -> Finding:
+    """A formula solved for a letter: y = 15 - 8x."""
+    assert want.want is not None
+    text = expression_text(piece, want.want.letters | {want.letter or "x"})
+    tree = read_normal(text, "reply")
+    if not isinstance(tree, Equation):
+        return Finding(RIGHT if same(tree, want.want) else WRONG, "", tree)
+    left, right = tree.sides[0], tree.sides[-1]
+    for letter, other in ((left, right), (right, left)):
+        if isinstance(letter, Letter) and letter.name == want.letter and letter.name not in letters_in(other):
+            return Finding(RIGHT if same(other, want.want) else WRONG, "", tree)
+    if want.letter is None:
+        return Finding(WRONG, "", tree)
+    try:
+        expected = _difference(Equation((Letter(want.letter), want.want.tree)))
+        return Finding(FORM if proportional(_difference(tree), expected) else WRONG, "solve", tree)
+    except (Undefined, Beyond):
+        return Finding(WRONG, "", tree)
+
+
+# All solutions ---------------------------------------------------------------------------------------------
+
+_PLUS_MINUS = re.compile(
+    r"(?:\+ ?/ ?-|\+ ?, ?-|\+-|-\+|\+ ?or ?-|∓|\bplus (?:or|and|/) minus\b|\bpositive (?:and|or) negative\b) ?(?=[\d(√.])"
+)
+_LABEL = re.compile(r"(?<![a-z])[a-z](?:_? ?[12])? ?= ?(?=[-+±\d.√π(a-z])")
+_SEPARATOR = re.compile(r" ?(?:[,;\n]|\bor\b|\band\b|&|\balso\b|(?<=\d) o (?=-?\d)|(?<=\d) [yu] (?=-?\d)) ?")
+_SPACE_MINUS = re.compile(r"(?<=[\d)]) (?=-\d)")
+
+
+@lru_cache(maxsize=1024)
+def _wanted_set(answer: str) -> tuple[str | None, tuple[Expected, ...]]:
+    text = normal(answer).lower()
+    if special(text) in ("none", "all"):
+        return special(text), ()
+    text = _LABEL.sub("", text.strip("{}"))
+    values: list[Expected] = []
+    for piece in _SEPARATOR.split(text):
+        for one in _both_signs(piece.strip()):
+            values.append(expected_of(one, None))
+    return None, tuple(values)
+
+
+def _both_signs(piece: str) -> list[str]:
+    if "±" not in piece:
+        return [piece]
+    return [piece.replace("±", "+").lstrip("+ "), piece.replace("±", "-")]
+
+
+def grade_solutions(text: str, key: Key) -> Finding:
+    """All solutions, in any order, repeats harmless. Raises Unreadable."""
+    kind, wants = _wanted_set(key.answer)
+    found = special(text)
+    if found is not None:
+        return Finding(RIGHT if found == kind else WRONG)
+    if _ORDER.search(text):
+        return _order_typed(text)
+    text = text.strip(" .!?:").strip("{}[] ")
+    if re.search(r"(?:[,;]|\bor|\band|\bo|\by)$", text):
+        raise Unreadable("unfinished")
+    text = _PLUS_MINUS.sub("±", text)
+    text = spoken(_IS.sub(" = ", text)) if HAS_WORDS.search(text) else text
+    text = plain_marks(text, separate=True)
+    text = _SPACE_MINUS.sub(", ", text)
+    text = _NEXT.sub(", ", text)
+    pieces = [piece.strip() for piece in _SEPARATOR.split(text) if piece.strip()]
+    if not pieces or len(pieces) > 30:
+        raise Unreadable("no-number" if not pieces else "several-answers")
+    unsolved = [piece for piece in pieces if "=" in piece and not _LABEL.match(piece)]
+    if unsolved and len(unsolved) == len(pieces):
+        return _unsolved_set(pieces, wants)
+    pieces = [_LABEL.sub("", piece) for piece in pieces if piece not in unsolved]
+    return _compare_sets([one for piece in pieces for one in _both_signs(piece)], wants, key, "±" in text)
+
+
+def _unsolved_set(pieces: list[str], wants: tuple[Expected, ...]) -> Finding:
+    product: Sum = {(): 1}
+    for piece in pieces:
+        tree = read_normal(expression_text(piece, frozenset("x")), "reply")
+        if not isinstance(tree, Equation) or len(tree.sides) != 2:
+            raise Unreadable("sign-misplaced")
+        product = times(product, _difference(tree))
+    letters = {atom for term in product for atom, _ in term}
+    roots = frozenset(want.number for want in wants if want.number is not None)
+    if len(letters) == 1 and len(roots) == len(wants) and has_just_roots(product, letters.pop(), roots):
+        return Finding(FORM, "solve")
+    return Finding(WRONG)
+
+
+def _compare_sets(pieces: list[str], wants: tuple[Expected, ...], key: Key, both_signs: bool) -> Finding:
+    missing = set(range(len(wants)))
+    reason = ""
+    wrong = False
+    for piece in pieces:
+        if "=" in piece:
+            piece = piece.rpartition("=")[2].strip()
+        piece = piece.replace(" ", "", 1) if piece.startswith(("- ", "+ ")) else piece
+        amounts = read_amounts(
+            piece.strip("()") if piece.count("(") != piece.count(")") else piece, None, "number"
+        )
+        for amount in amounts:
+            for i, want in enumerate(wants):
+                near = nearness(amount.value, amount.tree, want, Fraction(1))
+                if near is not None:
+                    missing.discard(i)
+                    reason = reason or near
+                    if shape(amount.tree) not in WORKED_OUT and not both_signs:
+                        reason = reason or "work-out"
+                    break
+            else:
+                wrong = True
+    if wrong or missing:
+        return Finding(WRONG)
+    return Finding(FORM, reason) if reason else Finding(RIGHT)
+
+
+def grade_plain_number(text: str, key: Key, want: Expected) -> Finding:
+    """A number in any exact worked-out form."""
+    return grade_number(text, replace(key, form="number"), want)
