@@ -36,6 +36,11 @@ RECIPES: Mapping[str, tuple[Any, Callable[[Any], bytes]]] = {
 """Name, the type its data is read as, and what makes it."""
 
 
+def warm() -> None:
+    """Load what the first job would wait for: fonts, layout, grammar."""
+    figures.png({"figure": "grid", "x": "0..2", "y": "0..2", "line": "y = x"})
+
+
 def make(recipe: str, data: object) -> bytes:
     """The bytes of a recipe: PNG, SVG or PDF. `data` is plain (dates as text) or the data class itself.
 
