@@ -12,7 +12,8 @@ from bot.course.faults import CourseErrors, Fault
 from bot.course.fill import Draw, grouped, key_text, same_thing
 from bot.course.item import Figure, Item, Step, runs
 from bot.course.lesson import Template
-from bot.course.prepare import Case, Prepared, Slot, Text, prepare, read_once
+from bot.course.prepare import prepare, read_once
+from bot.course.prepared import Case, Prepared, Slot, Text
 from bot.course.vary import Chance, EmptyRange, kept, vary
 from bot.course.words import as_tree
 from bot.course.year import Course

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
-from bot.course.prepare import Case, Slot, Text
+from bot.course.prepared import Case, Slot, Text
 from bot.course.words import Worth, as_tree, is_true, settled, work_out
 from bot.maths.show import plain
 from bot.maths.tree import (

@@ -6,6 +6,7 @@ import re
 from collections.abc import Mapping
 
 from bot.course.draw import fill_figure
+from bot.course.explain import explain
 from bot.course.faults import nearest
 from bot.course.fill import Draw, grouped
 from bot.course.item import Figure, Step
@@ -19,7 +20,6 @@ from bot.course.lesson import (
     WorkedExample,
     Written,
 )
-from bot.course.explain import explain
 from bot.course.prepare import AS_IT_STANDS, read_once
 from bot.course.recipes import Rows, read_figure, read_template, split_commas, split_step
 from bot.course.source import Entry, Section, Source, read_yaml

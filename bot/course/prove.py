@@ -15,7 +15,8 @@ from bot.course.faults import Fault
 from bot.course.item import Item, RunKind, runs
 from bot.course.lesson import HandsOn, Lesson, Template
 from bot.course.load import load_with_faults
-from bot.course.prepare import Prepared, prepare
+from bot.course.prepare import prepare
+from bot.course.prepared import Prepared
 from bot.course.rules import lesson_faults, skill_faults
 from bot.course.year import Course
 from bot.vocabulary import Verdict
