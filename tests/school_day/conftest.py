@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 from sqlalchemy.engine import Engine
+from support.group import Group, Somebody
 
 from bot import demo
 from bot.course.load import load_course
 from bot.course.year import Course
-from support.group import Group, Somebody
 
 CONTENT = Path(__file__).parents[2] / "content"
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from support.group import Somebody, only, wrong_answer
+
 from bot.messages import (
     AlreadyDone,
     CannotRead,
@@ -12,7 +14,6 @@ from bot.messages import (
     Solution,
     Together,
 )
-from support.group import Somebody, only, wrong_answer
 
 
 def typed_item(wren: Somebody):
