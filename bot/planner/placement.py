@@ -22,7 +22,7 @@ from bot.planner.syllabus import Lesson, Syllabus, Template
 from bot.vocabulary import LessonId, SkillId, TemplateId, Why
 
 FEWEST, MOST = 12, 20
-SURE_ENOUGH = 0.8
+SURE_ENOUGH = 0.9
 """Chance of being within `NEAR` lessons at which placement ends early."""
 NEAR = 5
 READY = 0.7
@@ -33,6 +33,10 @@ LEVELS = (0.95, 0.85, 0.7, 0.5)
 BEYOND = 0.04
 SLIP, GUESS = 0.05, 0.06
 """Chance of missing what is known, and of hitting what isn't. Common practice, no source."""
+FRESH, NEW_LESSON = 8, 0.5
+"""Lessons for which a new one is not yet firm, and how firm it is at first (a share)."""
+TWICE = 2
+"""Most items of one lesson."""
 DOWN = 4
 """Most items spent on following misses down the prerequisites."""
 
@@ -67,13 +71,10 @@ def next_item(syllabus: Syllabus, answers: Sequence[Answer], day: date, seed: in
     odds = _odds(syllabus, answers)
     if len(answers) >= FEWEST and _placed(syllabus, answers, odds)[1] >= SURE_ENOUGH:
         return None
-    asked = {
-        syllabus.template[answer.template].lesson
-        for answer in answers
-        if answer.template in syllabus.template
-    }
+    asked = _by_lesson(syllabus, answers)
+    spent = {syllabus.by_number[n].id for n, rights in asked.items() if len(rights) >= TWICE}
     used = {answer.template for answer in answers}
-    lesson = _follow_down(syllabus, answers, odds, asked) or _most_telling(syllabus, odds, asked)
+    lesson = _follow_down(syllabus, answers, odds, asked) or _most_telling(syllabus, answers, odds, spent)
     template = _middle_template(syllabus, lesson, used) if lesson is not None else None
     if lesson is None or template is None:
         return None
@@ -114,42 +115,54 @@ Odds = list[list[float]]
 def _odds(syllabus: Syllabus, answers: Sequence[Answer]) -> Odds:
     count = len(syllabus.lessons)
     odds: Odds = [[1.0] * (count + 1) for _ in LEVELS]
-    for answer in answers:
-        template = syllabus.template.get(answer.template)
-        if template is None:
-            continue
-        n = syllabus.by_id[template.lesson].n
+    for n, rights in _by_lesson(syllabus, answers).items():
+        beyond = _chance_of(BEYOND, rights)
         for row, level in enumerate(LEVELS):
-            taught, beyond = _likely(level, answer.right), _likely(BEYOND, answer.right)
             line = odds[row]
+            fresh = [_chance_of(level * _settled(gone), rights) for gone in range(FRESH)]
+            firm = _chance_of(level, rights)
             for k in range(count + 1):
-                line[k] *= taught if n <= k else beyond
+                line[k] *= beyond if n > k else fresh[k - n] if k - n < FRESH else firm
     total = sum(map(sum, odds))
     return [[chance / total for chance in line] for line in odds]
 
 
-def _likely(known: float, right: bool) -> float:
-    hit = known * (1 - SLIP) + (1 - known) * GUESS
-    return hit if right else 1 - hit
+def _by_lesson(syllabus: Syllabus, answers: Sequence[Answer]) -> dict[int, list[bool]]:
+    found: dict[int, list[bool]] = {}
+    for answer in answers:
+        template = syllabus.template.get(answer.template)
+        if template is not None and template.lesson in syllabus.by_id:
+            found.setdefault(syllabus.by_id[template.lesson].n, []).append(answer.right)
+    return found
+
+
+def _settled(gone: int) -> float:
+    """Share of its later firmness that a lesson has when `gone` lessons came after it: new ones are still
+    shaky.
+    """
+    return 1.0 if gone >= FRESH else NEW_LESSON + (1 - NEW_LESSON) * gone / FRESH
+
+
+def _chance_of(known: float, rights: Sequence[bool]) -> float:
+    """Chance of these answers to items of one lesson that is known with that chance."""
+    yes, no = known, 1 - known
+    for right in rights:
+        yes *= 1 - SLIP if right else SLIP
+        no *= GUESS if right else 1 - GUESS
+    return yes + no
 
 
 def _known(syllabus: Syllabus, answers: Sequence[Answer], odds: Odds) -> dict[int, float]:
     """Chance that each lesson's skills are known: by the odds, and for lessons asked by the answer itself."""
-    direct: dict[int, list[bool]] = {}
-    for answer in answers:
-        if answer.template in syllabus.template:
-            n = syllabus.by_id[syllabus.template[answer.template].lesson].n
-            direct.setdefault(n, []).append(answer.right)
+    direct = _by_lesson(syllabus, answers)
     known: dict[int, float] = {}
     weight = [sum(line) for line in odds]
     for lesson in syllabus.lessons:
-        n = lesson.n
-        total = 0.0
+        rights = direct.get(lesson.n, ())
+        known[lesson.n] = 0.0
         for row, level in enumerate(LEVELS):
-            reach = sum(odds[row][n:])
-            total += reach * _after(level, direct.get(n, ()))
-            total += (weight[row] - reach) * _after(BEYOND, direct.get(n, ()))
-        known[n] = total
+            reach = sum(odds[row][lesson.n :])
+            known[lesson.n] += reach * _after(level, rights) + (weight[row] - reach) * _after(BEYOND, rights)
     return known
 
 
@@ -214,50 +227,51 @@ def _first_lack(shape: Shape, taught: int, level: float) -> int:
     return len(shape) + 1
 
 
-def _most_telling(syllabus: Syllabus, odds: Odds, asked: set[LessonId]) -> Lesson | None:
-    """The lesson whose answer is expected to settle most; of equals the one that most later lessons build
-    on.
-    """
-    reach = [_reach(line) for line in odds]
-    weight = [sum(line) for line in odds]
-    followers = _followers(syllabus)
-    best: tuple[float, int, int] | None = None
+def _most_telling(
+    syllabus: Syllabus, answers: Sequence[Answer], odds: Odds, spent: set[LessonId]
+) -> Lesson | None:
+    """The lesson whose answer is expected to settle most about the start (mutual information, in nats)."""
+    shape, asked = _shape(syllabus), _by_lesson(syllabus, answers)
+    starts = [_starts(shape, level) for level in LEVELS]
+    likely = [
+        (row, k, starts[row][k], chance)
+        for row, line in enumerate(odds)
+        for k, chance in enumerate(line)
+        if chance > 0.0005
+    ]
+    weight: dict[int, float] = {}
+    for _, _, start, chance in likely:
+        weight[start] = weight.get(start, 0.0) + chance
+    best: Lesson | None = None
+    most = -1.0
     for lesson in syllabus.lessons:
-        if lesson.id in asked or lesson.id not in syllabus.templates_of:
+        if lesson.id in spent or lesson.id not in syllabus.templates_of:
             continue
-        hit = told = 0.0
-        for row, level in enumerate(LEVELS):
-            taught, beyond = reach[row][lesson.n], weight[row] - reach[row][lesson.n]
-            for chance, known in ((taught, level), (beyond, BEYOND)):
-                p = _likely(known, True)
-                hit += chance * p
-                told += chance * (p * log(p) + (1 - p) * log(1 - p))
-        gain = told - (hit * log(hit) + (1 - hit) * log(1 - hit))
-        candidate = (round(gain, 2), followers.get(lesson.n, 0), -lesson.n)
-        if best is None or candidate > best:
-            best = candidate
-    return syllabus.by_number[-best[2]] if best is not None else None
+        rights = asked.get(lesson.n, ())
+        hit: dict[int, float] = {}
+        memo: dict[tuple[int, int], float] = {}
+        for row, k, start, chance in likely:
+            gone = max(-1, min(FRESH, k - lesson.n))
+            if (row, gone) not in memo:
+                known = LEVELS[row] * _settled(gone) if gone >= 0 else BEYOND
+                after = _after(known, rights)
+                memo[row, gone] = after * (1 - SLIP) + (1 - after) * GUESS
+            hit[start] = hit.get(start, 0.0) + chance * memo[row, gone]
+        total, all_hit = sum(weight.values()), sum(hit.values())
+        settles = _entropy(all_hit / total) * total - sum(
+            _entropy(hit[start] / share) * share for start, share in weight.items()
+        )
+        if settles > most:
+            best, most = lesson, settles
+    return best
 
 
-def _reach(line: Sequence[float]) -> list[float]:
-    """For each lesson number, the chance that the student was taught up to it or further."""
-    total, reach = 0.0, [0.0] * len(line)
-    for k in range(len(line) - 1, -1, -1):
-        total += line[k]
-        reach[k] = total
-    return reach
-
-
-def _followers(syllabus: Syllabus) -> dict[int, int]:
-    count: dict[int, int] = {}
-    for lesson in syllabus.lessons:
-        for n in lesson.prerequisites:
-            count[n] = count.get(n, 0) + 1
-    return count
+def _entropy(p: float) -> float:
+    return 0.0 if p <= 0 or p >= 1 else -(p * log(p) + (1 - p) * log(1 - p))
 
 
 def _follow_down(
-    syllabus: Syllabus, answers: Sequence[Answer], odds: Odds, asked: set[LessonId]
+    syllabus: Syllabus, answers: Sequence[Answer], odds: Odds, asked: dict[int, list[bool]]
 ) -> Lesson | None:
     """After a miss where knowledge was expected: the latest of its prerequisites that wasn't asked yet."""
     if not answers or answers[-1].right or answers[-1].template not in syllabus.template:
@@ -266,8 +280,8 @@ def _follow_down(
         return None
     missed = syllabus.by_id[syllabus.template[answers[-1].template].lesson]
     expected = sum(sum(line[missed.n :]) for line in odds)
-    below = [syllabus.by_number[n] for n in missed.prerequisites if syllabus.by_number[n].id not in asked]
-    return max(below, key=lambda lesson: lesson.n) if expected > 0.6 and below else None
+    below = [n for n in missed.prerequisites if n not in asked]
+    return syllabus.by_number[max(below)] if expected > 0.6 and below else None
 
 
 def _middle_template(syllabus: Syllabus, lesson: Lesson, used: set[TemplateId]) -> Template | None:

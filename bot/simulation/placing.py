@@ -11,11 +11,11 @@ from random import Random
 from bot.planner.placement import READY, SUCCESSORS, Answer, next_item, placed
 from bot.planner.syllabus import Syllabus
 from bot.simulation.course import course_rows
-from bot.simulation.policies import FIRST_DAY
+from bot.simulation.policies import FIRST_DAY, Boxes
 from bot.simulation.students import Student
 
-REVIEW = 12
-"""Review items a day, at random, that such a student had before."""
+REVIEW = 24
+"""Review items a day, by boxes, that such a student had before."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -37,12 +37,13 @@ def place(make: Callable[[int, Sequence[object]], Student], syllabus: Syllabus, 
     rng = Random(f"placing {seed}")
     student = make(seed, course_rows(syllabus))
     reach = rng.randint(0, len(syllabus.lessons))
+    before = Boxes(syllabus, REVIEW, seed)
     for n in range(1, reach + 1):
         student.study(n, n)
-        for _ in range(REVIEW):
-            lesson = syllabus.by_number[rng.randint(1, n)]
-            student.attempt(list(lesson.skills), n, rng)
-    day = reach + 3
+        for template in before.begin(n, n):
+            right, _ = student.attempt(list(template.skills), n, rng)
+            before.hear(n, template, bool(right))
+    day = reach + 1
     truth = true_start(student, syllabus, day)
     answers: list[Answer] = []
     while (pick := next_item(syllabus, answers, FIRST_DAY, seed)) is not None:
