@@ -6,7 +6,7 @@ import importlib
 
 import typer
 
-AREAS = ("running", "checking", "content", "simulating")
+AREAS = ("running", "checking", "content", "simulating", "saying")
 
 app = typer.Typer(
     name="evensum",

@@ -18,7 +18,7 @@ from bot.messages import (
     WrittenEnds,
 )
 
-SIGNS = {"d": "●", "p": "◐", "t": "◆", "n": "○", "o": "–", "f": "", ".": "·"}
+SIGNS = {"d": "●", "p": "◐", "t": "■", "n": "○", "o": "–", "f": "", ".": "·"}
 """One sign a day: done, partly, test, not opened, day off, no school, still to come."""
 DRAW = {
     "bar": "bar",
