@@ -1,0 +1,107 @@
+"""Each answer is found a second time, by plain Python that knows the numbers but not the template's formula.
+
+`roads/<lesson>.py` holds a function for each template, named as the template. It asks for what it needs by the names
+of its arguments: a drawn letter (`a`), `ask` (the question as read aloud), `maths` (the pieces of maths in it, as
+Python can evaluate them), `words` (the drawn words), `choices`. It gives back the answer as a number, text, True or
+False, a tuple for a list, a function of the unknown for an expression, or a list of all solutions, of which there must
+be exactly one: that is how puzzles are proved unique.
+"""
+
+from __future__ import annotations
+
+import inspect
+import re
+import runpy
+from collections.abc import Callable
+from fractions import Fraction
+from pathlib import Path
+from typing import Any
+
+import pytest
+import sympy
+
+from bot.course.draw import draw_whole
+from bot.course.item import RunKind, plain_text, runs
+from bot.course.lesson import Template
+from bot.course.load import load_course
+from bot.course.year import Course
+
+HERE = Path(__file__).parent
+DRAWS = 60
+ROADS = {path.stem: runpy.run_path(str(path)) for path in (HERE / "roads").glob("*.py")}
+WITHOUT = dict(
+    line.split("\t")
+    for line in (HERE / "roads" / "none.tsv").read_text(encoding="utf-8").splitlines()
+    if line
+)
+TEMPLATES = [
+    template for holder in load_course(HERE.parents[1] / "content").holders for template in holder.templates
+]
+
+
+def road_for(template: Template) -> Callable[..., Any] | None:
+    """The function that works this template out in another way."""
+    return ROADS.get(template.lesson, {}).get(template.name.replace("-", "_"))
+
+
+def pythonic(shown: str) -> str:
+    """Maths as printed, as Python can evaluate it: every whole number a Fraction."""
+    text = re.sub(r"(?<=\d),(?=\d{3})", "", shown)
+    text = text.replace("−", "-").replace("×", "*").replace("÷", "/")
+    return re.sub(r"\d+(\.\d+)?", lambda found: f"F('{found[0]}')", text)
+
+
+def number(text: str) -> Fraction:
+    """A typed number, by rules of its own: 3/4, -2.5, 2 1/2, 45%."""
+    text = text.replace("−", "-").replace(",", "").strip()
+    percent = text.endswith("%")
+    text = text.removesuffix("%").removeprefix("$")
+    sign = -1 if text.startswith("-") else 1
+    value = sign * sum((Fraction(part) for part in text.removeprefix("-").split()), Fraction(0))
+    return value / 100 if percent else value
+
+
+def agrees(found: Any, answer: str) -> bool:
+    """Whether what the second road found is the stored answer."""
+    if isinstance(found, list):
+        return len(found) == 1 and agrees(found[0], answer)
+    if isinstance(found, bool):
+        return answer == ("yes" if found else "no")
+    if isinstance(found, str):
+        return plain_text(found) == answer
+    if isinstance(found, tuple):
+        return tuple(number(part) for part in answer.split(", ")) == tuple(Fraction(one) for one in found)
+    if callable(found):
+        (name,) = inspect.signature(found).parameters
+        written = re.sub(r"(?<=[\d)a-z])\s*(?=[a-z(])", "*", answer.replace("−", "-").replace("×", "*"))
+        expression = sympy.sympify(written)
+        return all(expression.subs(name, trial) == found(trial) for trial in (3, 7, 20, -4))
+    return number(answer.partition(" = ")[2] or answer) == Fraction(found)
+
+
+@pytest.mark.parametrize("template", TEMPLATES, ids=[template.id for template in TEMPLATES])
+def test_answer_is_found_by_a_second_road(course: Course, template: Template) -> None:
+    road = road_for(template)
+    if road is None:
+        assert template.id in WITHOUT, f"roads/{template.lesson}.py has no function for {template.name}"
+        return
+    for seed in range(DRAWS):
+        drawn = draw_whole(course, template, seed)
+        item = drawn.item
+        at_hand = {
+            **drawn.draw.letters,
+            "ask": plain_text(item.ask),
+            "maths": [pythonic(run.text) for run in runs(item.ask) if run.kind is RunKind.MATHS],
+            "words": drawn.draw.words,
+            "choices": item.choices,
+        }
+        found = road(**{name: at_hand[name] for name in inspect.signature(road).parameters})
+        assert agrees(found, item.key.answer), (item.ask, item.key.answer, found)
+
+
+def test_a_road_belongs_to_a_template() -> None:
+    names = {(template.lesson, template.name.replace("-", "_")) for template in TEMPLATES}
+    for lesson, functions in ROADS.items():
+        for name, function in functions.items():
+            if inspect.isfunction(function) and not name.startswith("_"):
+                assert (lesson, name) in names, f"roads/{lesson}.py: no template is called {name}"
