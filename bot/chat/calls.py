@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import logging
 from collections import OrderedDict
 from collections.abc import Awaitable, Callable, Sequence
 from dataclasses import dataclass, field
@@ -25,6 +26,8 @@ from telegram.ext import ExtBot
 
 from bot.chat.rendered import CAPTION, Button, Document, Drawing, Entity, Picture, Rendered, units
 from bot.vocabulary import ChatId
+
+log = logging.getLogger(__name__)
 
 Draw = Callable[[Drawing], Awaitable[bytes]]
 """Makes the bytes of a drawing, in a process of its own."""
@@ -104,6 +107,13 @@ async def _offer(bot: ExtBot[None], chat: ChatId, commands: Sequence[tuple[str, 
         await bot.delete_my_commands(scope=scope)
 
 
+@dataclass(frozen=True, slots=True)
+class _Made:
+    file: Picture | Document
+    content: bytes | str
+    """The bytes, or the service's name of them."""
+
+
 @dataclass(slots=True)
 class _Call:
     service: Service
@@ -132,13 +142,13 @@ async def _show(call: _Call) -> Shown | None:
         changed = await _change(call, what.replace)
         if changed is not None:
             return changed
-    files: tuple[Picture | Document, ...] = (*what.pictures, *what.documents)
-    captioned = len(files) == 1 and units(what.text) <= CAPTION
-    shown: Message | None = None
-    if captioned:
+    pictures, documents = await _made(call, what.pictures), await _made(call, what.documents)
+    files = (*pictures, *documents)
+    if len(files) == 1 and units(what.text) <= CAPTION:
         await call.next_one()
         return _shown(await _file(call, files[0], with_text=True))
-    for group in (what.pictures, what.documents):
+    shown: Message | None = None
+    for group in (pictures, documents):
         if len(group) > 1:
             for _ in group:
                 await call.next_one()
@@ -150,6 +160,17 @@ async def _show(call: _Call) -> Shown | None:
         await call.next_one()
         shown = await _text(call)
     return None if shown is None else _shown(shown)
+
+
+async def _made(call: _Call, files: Sequence[Picture | Document]) -> list[_Made]:
+    """Make what has to be made. A picture that can't be made is left out: the words still arrive."""
+    made = []
+    for file in files:
+        try:
+            made.append(_Made(file, await call.service.content(file.content)))
+        except Exception as error:
+            log.error("a file can't be made and is left out: %r", error)
+    return made
 
 
 async def _text(call: _Call) -> Message:
@@ -185,34 +206,32 @@ async def _change(call: _Call, message_id: int) -> Shown | None:
     return _shown(changed) if isinstance(changed, Message) else None
 
 
-async def _file(call: _Call, file: Picture | Document, *, with_text: bool) -> Message:
-    service = call.service
-    content = await service.content(file.content)
+async def _file(call: _Call, made: _Made, *, with_text: bool) -> Message:
+    service, file = call.service, made.file
     words: dict[str, Any] = dict(call.common)
     if with_text:
         words["caption"] = call.what.text or None
         words["caption_entities"] = _entities(call.what.entities) if call.what.text else None
         words["reply_markup"] = _buttons(call.what.buttons)
     if isinstance(file, Document):
-        sent = await service.bot.send_document(call.chat, content, filename=file.filename, **words)
+        sent = await service.bot.send_document(call.chat, made.content, filename=file.filename, **words)
         service.note(file.content, sent.document.file_id if sent.document else "")
         return sent
     if service.alt:
         words["api_kwargs"] = {ALT: file.alt}
-    sent = await service.bot.send_photo(call.chat, content, **words)
+    sent = await service.bot.send_photo(call.chat, made.content, **words)
     service.note(file.content, sent.photo[-1].file_id if sent.photo else "")
     return sent
 
 
-async def _album(call: _Call, files: Sequence[Picture | Document]) -> Sequence[Message]:
+async def _album(call: _Call, files: Sequence[_Made]) -> Sequence[Message]:
     media: list[Any] = []
-    for file in files:
-        content = await call.service.content(file.content)
-        if isinstance(file, Document):
-            media.append(InputMediaDocument(content, filename=file.filename))
+    for made in files:
+        if isinstance(made.file, Document):
+            media.append(InputMediaDocument(made.content, filename=made.file.filename))
         else:
-            alt = {ALT: file.alt} if call.service.alt else None
-            media.append(InputMediaPhoto(content, api_kwargs=alt))
+            alt = {ALT: made.file.alt} if call.service.alt else None
+            media.append(InputMediaPhoto(made.content, api_kwargs=alt))
     return await call.service.bot.send_media_group(call.chat, media, **call.common)
 
 

@@ -6,9 +6,7 @@
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Mapping
 from dataclasses import dataclass, field
-from typing import Any
 
 import msgspec
 
@@ -58,7 +56,7 @@ class Drawing:
     """
 
     recipe: str
-    data: Mapping[str, Any]
+    data: object
 
     @property
     def key(self) -> str:
