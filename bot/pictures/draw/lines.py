@@ -194,7 +194,9 @@ def double_number_line(canvas: Canvas, drawn: Drawn) -> None:
     places = drawn.numbers("at") or [Fraction(i) for i in range(len(top))]
     place = scale(places[0], places[-1], _LEFT, _RIGHT - 6)
     xs = [place(at) for at in places]
-    y = MARGIN + (22 if drawn.has("top-name") else 0) + 18 + 34 * max(levels := _stagger(top, xs))
+    head = room(drawn.text("top-name"), _SMALL).height + 12 if drawn.has("top-name") else 0
+    tall = max(room(label).height for label in top)
+    y = MARGIN + head + 7 + tall + 34 * max(levels := _stagger(top, xs))
     lower = y + 30
     if drawn.has("top-name"):
         canvas.write(drawn.text("top-name"), (MARGIN, MARGIN), across=0, down=0, size=_SMALL)

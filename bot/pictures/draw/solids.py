@@ -6,6 +6,7 @@ from math import cos, pi, sin, sqrt, tan
 
 from bot.course.figures.reading import Drawn, leading_number
 from bot.pictures.canvas import CLAY, MARGIN, WIDTH, Canvas, Point, fit
+from bot.pictures.labels import room
 
 _MIDDLE = WIDTH / 2
 _DEPTH = (0.5, 0.36)  # how an edge that runs to the back is drawn
@@ -172,7 +173,8 @@ def _base_lengths(canvas: Canvas, drawn: Drawn, at: Point, radius: float, below:
 def _cylinder(canvas: Canvas, drawn: Drawn) -> None:
     radius, high = _round(drawn)
     flat = radius * 0.3
-    top, x = MARGIN + flat + 22, _MIDDLE
+    over = max(room(drawn.text(name)).height for name in ("radius", "diameter"))
+    top, x = MARGIN + flat + over + 11, _MIDDLE
     bottom = top + high
     canvas.rectangle(x - radius, top, 2 * radius, high, fill="light", width=0)
     canvas.oval((x, bottom), radius, flat, 180, 360, fill="light")

@@ -12,6 +12,7 @@ from bot.pictures.labels import SIZE, room, wrap
 _FULL = WIDTH - 2 * MARGIN
 _BOX = 40.0
 _SMALL = 14.0
+_LEAST = 9.0
 _MOST_X = 6  # more boxes of x than this are hard to count; then the expression is written out
 
 
@@ -30,6 +31,9 @@ def tape(canvas: Canvas, drawn: Drawn) -> None:
     over = 34.0 if all_of_it and len(bars) == 1 else 0.0
     longest = max((room(box).width for boxes in bars for box in boxes), default=0)
     size = SIZE if longest <= wide - 4 else _SMALL
+    words = [word for boxes in bars for box in boxes for word in box.split()]
+    while size > _LEAST and any(room(word, size).width > wide - 2 for word in words):
+        size -= 1
     for n, boxes in enumerate(bars):
         top = MARGIN + over + n * (_BOX + 16)
         if names:

@@ -1,0 +1,301 @@
+"""Every kind of figure becomes a picture that can be read, the same one each time."""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from io import BytesIO
+from itertools import combinations
+from math import dist, isclose
+from xml.etree import ElementTree
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from PIL import Image, ImageChops
+
+from bot.course.figures import KINDS, Holds, alt, check
+from bot.course.figures.reading import several
+from bot.pictures.canvas import Placed
+from bot.pictures.draw import DRAW
+from bot.pictures.figures import CannotDraw, draw, png, svg
+
+MARGIN_PIXELS = 12
+
+
+def opened(content):
+    return Image.open(BytesIO(content)).convert("RGB")
+
+
+def ink_box(image):
+    ground = Image.new("RGB", image.size, image.getpixel((0, 0)))
+    return ImageChops.difference(image, ground).getbbox()
+
+
+def overlaps(canvas):
+    written = [placed for placed in canvas.placed if placed.label]
+    return [
+        (one.label, other.label)
+        for one, other in combinations(written, 2)
+        if Placed("", one.left + 0.7, one.top + 0.7, one.right - 0.7, one.bottom - 0.7).meets(other)
+    ]
+
+
+def shapes(canvas):
+    return [mark["at"] for mark in canvas.marks if mark["is"] == "shape" and mark["closed"]]
+
+
+def test_every_kind_can_be_drawn_and_has_several_samples(samples):
+    counted = Counter(sample["figure"] for sample in samples)
+
+    assert set(DRAW) == set(KINDS)
+    assert {name for name in KINDS if counted[name] < 2} == set()
+
+
+@pytest.mark.parametrize("name", KINDS)
+def test_the_example_of_each_kind_can_be_drawn(name):
+    assert check(KINDS[name].example) == []
+    assert opened(png(KINDS[name].example)).width == 1080
+
+
+def test_samples_are_in_order(sample):
+    assert check(sample) == []
+
+
+def test_a_picture_has_ink_and_keeps_it_off_the_edge(sample):
+    image = opened(png(sample))
+    left, top, right, bottom = ink_box(image)
+
+    assert image.width == 1080
+    assert min(left, top, image.width - right, image.height - bottom) >= MARGIN_PIXELS
+
+
+def test_labels_of_a_picture_do_not_meet(sample):
+    assert overlaps(draw(sample)) == []
+
+
+def test_labels_stay_on_the_sheet(sample):
+    canvas = draw(sample)
+
+    for placed in canvas.placed:
+        assert placed.left >= 4 and placed.right <= canvas.width - 4
+        assert placed.top >= 4 and placed.bottom <= canvas.height - 4
+
+
+def test_writing_is_large_enough_for_a_phone(sample):
+    sizes = [mark["size"] for mark in draw(sample).marks if mark["is"] == "label"]
+
+    # 14 points of 360 are 14 pixels on the smallest phone; scales of a protractor and dense tables may go lower.
+    assert all(size >= (12 if sample["figure"] in ("angle", "tree") else 14) for size in sizes)
+
+
+def test_equal_figures_give_equal_bytes(samples):
+    for sample in samples[::15]:
+        assert png(sample) == png(dict(reversed(sample.items())))
+
+
+def test_other_numbers_give_another_picture():
+    assert png({"figure": "hundred-grid", "shaded": "37"}) != png({"figure": "hundred-grid", "shaded": "38"})
+
+
+def test_svg_needs_no_fonts(samples):
+    for sample in samples[::10]:
+        root = ElementTree.fromstring(svg(sample))
+        assert root.tag.endswith("svg")
+        assert not [element for element in root.iter() if element.tag.endswith("}text")]
+
+
+def test_a_plate_is_light_all_round(samples):
+    for sample in samples[::20]:
+        image = opened(png(sample))
+        corners = [(0, 0), (image.width - 1, 0), (0, image.height - 1), (image.width - 1, image.height - 1)]
+        assert all(min(image.getpixel(corner)) > 220 for corner in corners)
+
+
+def test_as_many_squares_are_shaded_as_the_data_say():
+    fills = Counter(mark.get("fill") for mark in draw({"figure": "hundred-grid", "shaded": "37"}).marks)
+
+    assert fills["shade"] == 37
+
+
+def test_as_many_parts_are_shaded_as_the_data_say():
+    fills = Counter(
+        mark.get("fill") for mark in draw({"figure": "circle-parts", "parts": "6", "shaded": "8"}).marks
+    )
+
+    assert (fills["shade"], fills["light"]) == (8, 4)
+
+
+def test_a_triangle_has_the_shape_of_its_sides():
+    figure = {"figure": "triangle", "base": "8 cm", "left": "6 cm", "right": "10 cm", "right-angle": "left"}
+    left, right, top = shapes(draw(figure))[0]
+
+    assert isclose(dist(left, right) / dist(left, top), 8 / 6, rel_tol=0.01)
+    assert isclose(dist(right, top) / dist(left, top), 10 / 6, rel_tol=0.01)
+
+
+def test_an_unknown_side_does_not_give_itself_away_in_the_label():
+    labels = [
+        mark["runs"] for mark in draw({"figure": "rectangle", "width": "4 m", "height": "unknown"}).marks[-2:]
+    ]
+
+    assert [["bold", "?", ""]] in labels
+
+
+def test_a_point_lies_where_its_numbers_say():
+    canvas = draw({"figure": "grid", "x": "-5..5", "y": "-5..5", "points": "(5, 5), (-5, -5), (0, 0)"})
+    high, low, middle = (mark["at"] for mark in canvas.marks if mark["is"] == "disc")
+
+    assert isclose(high[0] + low[0], 2 * middle[0], abs_tol=0.1)
+    assert isclose(high[1] + low[1], 2 * middle[1], abs_tol=0.1)
+    assert high[0] > middle[0] > low[0] and high[1] < middle[1] < low[1]
+
+
+def test_bars_are_as_high_as_their_values():
+    canvas = draw({"figure": "bar-chart", "names": "a1, b1, c1", "values": "4, 7, 5"})
+    heights = [at[2][1] - at[1][1] for at in shapes(canvas)]
+
+    assert isclose(heights[1] / heights[0], 7 / 4, rel_tol=0.01)
+    assert isclose(heights[2] / heights[0], 5 / 4, rel_tol=0.01)
+
+
+def test_a_figure_out_of_order_is_refused_with_what_is_wrong():
+    with pytest.raises(CannotDraw, match="0 to 300"):
+        draw({"figure": "hundred-grid", "shaded": "301"})
+
+
+LONG = {
+    "triangle": {
+        "base": "128.5 cm",
+        "left": "120.25 cm",
+        "right": "118 1/2 cm",
+        "angles": "none, none, 3x + 25",
+    },
+    "rectangle": {
+        "width": "1,234 1/2 cm",
+        "height": "1,234 1/2 cm",
+        "inside": "1,000,000 square centimetres",
+    },
+    "table": {
+        "rows": [
+            ["what was counted at the canal", "before the flood", "afterwards"],
+            ["boats going up", "unknown", "1,250"],
+        ]
+    },
+    "bar-chart": {
+        "names": "bakery bench, tram stop, canal bridge, mill yard, honey shed",
+        "values": "1, 2, 3, 4, 5",
+    },
+    "objects": {"names": "jars of plum jam, sacks of spelt flour", "counts": "12, 20"},
+    "number-line": {"from": "-1000", "to": "1000"},
+    "similar": {"shape": "rectangle", "first": "128.5 cm, 96.25 cm", "second": "1,285 m, unknown"},
+    "solid": {"shape": "cylinder", "radius": "3 1/2 cm", "height": "128.5 cm", "inside": "unknown"},
+    "net": {
+        "shape": "prism",
+        "length": "16.5 cm",
+        "height": "14.4 cm",
+        "width": "20.25 cm",
+        "slant": "18 1/2 cm",
+    },
+    "quadrilateral": {
+        "shape": "trapezoid",
+        "base": "128 cm",
+        "top": "64.5 cm",
+        "left": "70.25 cm",
+        "right": "71 1/2 cm",
+    },
+    "spinner": {"parts": "liquorice, peppermint, raspberry, blackcurrant, elderflower, aniseed"},
+    "mapping": {
+        "inputs": "flour sacks, honey jars",
+        "outputs": "bakery, canal boat",
+        "arrows": "(1, 2), (2, 1)",
+    },
+    "tape": {"boxes": [["12.5 kg", "12.5 kg", "12.5 kg", "unknown"]], "total": "1,250.75 kg"},
+    "area-model": {"across": "1,200, 34, 5", "down": "6 1/2", "inside": [["7,800", "unknown", "32 1/2"]]},
+}
+
+
+@pytest.mark.parametrize("name", LONG)
+def test_long_labels_do_not_meet_either(name):
+    figure = {"figure": name, **LONG[name]}
+
+    assert check(figure) == []
+    assert overlaps(draw(figure)) == []
+    assert all(placed.left >= 4 and placed.right <= 356 for placed in draw(figure).placed)
+
+
+HOSTILE = [
+    "#panic()",
+    "$ x $ *bold* _it_ [a] <b> @ref",
+    '"; #import "x"',
+    "\\u{41}\\",
+    "</svg><script>1</script>",
+    "{who} %s {0}",
+    "`code` // /* note",
+    "نص עברית 文字 🙂",
+]
+
+
+@pytest.mark.parametrize("text", HOSTILE)
+def test_what_is_written_stays_writing(text):
+    figure = {"figure": "rectangle", "width": text, "height": "3 m"}
+    runs = [run for mark in draw(figure).marks if mark["is"] == "label" for run in mark["runs"]]
+
+    assert re.sub(r"\s", "", "".join(run[1] for run in runs[:-1])).startswith(re.sub(r"\s", "", text)[:3])
+    assert opened(png(figure)).width == 1080
+    assert b"script" not in svg(figure)
+    assert text.split()[0] in alt(figure)
+
+
+@settings(max_examples=25, deadline=None)
+@given(st.text(st.characters(codec="utf-8", exclude_categories=["Cc"]), min_size=1, max_size=40))
+def test_any_label_can_be_set(text):
+    figure = {"figure": "tape", "boxes": [[text or "x", "7"]], "same-length": "yes"}
+
+    assert png(figure)[:4] == b"\x89PNG"
+
+
+def told(sample):
+    """Numbers of a figure that have to be heard: those of labels and lists, not where something is read off."""
+    for field in KINDS[sample["figure"]].fields:
+        value = sample.get(field.name)
+        if value is None or (sample["figure"], field.name) in READ_OFF:
+            continue
+        if field.holds in (Holds.LABEL, Holds.LABELS, Holds.EXPRESSION):
+            yield from re.findall(r"\d+(?:[./]\d+)?", " ".join(several(value)))
+        if field.holds is Holds.ROWS:
+            yield from re.findall(r"\d+(?:[./]\d+)?", " ".join(cell for row in value for cell in row))
+        if field.holds in (Holds.NUMBER, Holds.NUMBERS) and sample["figure"] not in COUNTED:
+            yield from re.findall(r"\d+", " ".join(several(value)))
+
+
+COUNTED = {
+    "hundred-grid",
+    "clock",
+    "place-value",
+    "number-line",
+    "double-number-line",
+    "spinner",
+    "angles",
+    "grid",
+}
+"""Figures whose numbers are heard as counts, ticks or places."""
+READ_OFF = {
+    ("scatter-plot", "line"),
+    ("angle", "degrees"),
+    ("histogram", "width"),
+    ("parallel-lines", "degrees"),
+    ("number-line", "inequality"),
+    ("box-plot", "data"),
+    ("box-plot", "from"),
+    ("box-plot", "to"),
+    ("dot-plot", "from"),
+    ("dot-plot", "to"),
+    ("bar-chart", "step"),
+}
+
+
+def test_every_number_of_a_figure_is_heard(sample):
+    heard = set(re.findall(r"\d+(?:[./]\d+)?", alt(sample))) | set(re.findall(r"\d+", alt(sample)))
+
+    assert [number for number in told(sample) if number not in heard] == []
