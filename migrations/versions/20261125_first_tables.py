@@ -1,6 +1,6 @@
 """first tables
 
-Revision: 56702bddece2, after , 2026-11-25 14:32:20.975027
+Revision: 56702bddece2, after , 2026-11-25 14:47:46.961342
 """
 
 from __future__ import annotations
@@ -310,6 +310,7 @@ def upgrade() -> None:
         sa.Column("steps_shown", sa.Integer(), nullable=False),
         sa.Column("unread", sa.Integer(), nullable=False),
         sa.Column("not_started", sa.Boolean(), nullable=False),
+        sa.Column("missed_after_hint", sa.Boolean(), nullable=False),
         sa.Column("with_tutor", sa.Boolean(), nullable=False),
         sa.Column("solution_shown", sa.Boolean(), nullable=False),
         sa.Column("comeback_of", sa.Integer(), nullable=True),
@@ -330,6 +331,7 @@ def upgrade() -> None:
         sa.Column("facts", sa.Text(), nullable=False),
         sa.Column("typed", sa.Text(), nullable=True),
         sa.Column("right", sa.Integer(), nullable=True),
+        sa.Column("missed", sa.Text(), nullable=False),
         sa.Column("timed", sa.Boolean(), nullable=False),
         sa.Column("per_minute", sa.Float(), nullable=True),
         sa.Column("answered_at", sa.DateTime(timezone=True), nullable=True),
