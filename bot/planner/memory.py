@@ -18,7 +18,7 @@ from bot.vocabulary import Outcome, SkillId
 STEADY = 0.8
 """Of a skill with this recall or more we say steady, of one below it shaky. Common practice, no source."""
 
-CONTAINED = 0.25
+CONTAINED = 0.1
 """How much of a practice an earlier skill gets when a later one that contains it went right (0 to 1)."""
 
 # Learning steps are for cards shown again within minutes; a school skill goes straight into review.

@@ -14,7 +14,7 @@ from datetime import date
 from heapq import heapify, heappop, heappush
 
 from bot.planner.history import History, PastDay, Wishes
-from bot.planner.memory import gain, recall
+from bot.planner.memory import Memory, gain, recall
 from bot.planner.plan import Because
 from bot.planner.syllabus import EASY, HARD, MIDDLE, Syllabus, Template
 from bot.vocabulary import Outcome, Part, SkillId, TemplateId, Why
@@ -29,9 +29,13 @@ RECENT_DAYS = 5
 """School days for which a lesson counts as recent."""
 SAME_LESSON = 3
 """Most review items of one lesson on one day, unless nothing else is left."""
-AGAIN_TODAY = 0.3
+AGAIN_TODAY = 0.2
 """What a further practice on the same day is still worth, against the first."""
-YESTERDAY_SHARE = 3
+OPEN = 0.7
+"""Weight of what is still open about a skill (see `_still_open`), against what practice keeps from being
+forgotten.
+"""
+YESTERDAY_SHARE = 6
 """At most one item in so many is a miss of yesterday."""
 
 
@@ -184,7 +188,7 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
                 table.worth[skill] = 0.25
                 continue
             table.chance[skill] = recall(memory, table.day)
-            worth = gain(memory, table.day, AHEAD_DAYS)
+            worth = gain(memory, table.day, AHEAD_DAYS) + OPEN * _still_open(memory)
             if skill in table.soon:
                 worth *= 1.2
             if skill in table.missteps:
@@ -201,6 +205,12 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
         skill: history.school_day - seen.get(skill, history.school_day - AWAY_AT_MOST - 1)
         for skill in table.worth
     }
+
+
+def _still_open(memory: Memory) -> float:
+    """Most for a skill that was met rarely and missed about every other time: there an item teaches most."""
+    right = (memory.met - memory.missed + 2) / (memory.met + 3)
+    return right * (1 - right) / (memory.met + 1)
 
 
 def _last_seen(table: Table) -> dict[SkillId, int]:
@@ -252,7 +262,7 @@ def _pinned(table: Table, count: int) -> None:
 
 def _yesterday(table: Table, count: int) -> None:
     """What went wrong on the last school day comes first, as a fresh item of the same template."""
-    room = max(1, count // YESTERDAY_SHARE)
+    room = max(2, count // YESTERDAY_SHARE)
     wrong = [(name, Why.COMEBACK) for name in table.history.unsolved]
     if table.history.days:
         wrong += [(name, Why.YESTERDAY) for name in _missed(table.history.days[-1])]

@@ -6,11 +6,12 @@ All get the same timetable, the same templates and the same number of items a da
 from __future__ import annotations
 
 from datetime import date, timedelta
+from math import prod
 from random import Random
 from typing import Protocol
 
 from bot.planner.history import WINDOW, Done, History, PastDay, Wishes
-from bot.planner.memory import Evidence, Memory, remember_item
+from bot.planner.memory import Evidence, Memory, recall, remember_item
 from bot.planner.plan_day import plan_day
 from bot.planner.syllabus import Syllabus, Template
 from bot.vocabulary import Outcome, SkillId
@@ -31,6 +32,9 @@ class Policy(Protocol):
     def hear(self, day: int, template: Template, right: bool) -> None:
         """How an item of today went at first try."""
 
+    def expected(self, day: int, template: Template) -> float | None:
+        """Chance that the item goes right at first try; None if the policy has no idea."""
+
 
 class _Usual:
     def __init__(self, syllabus: Syllabus, items: int, seed: int) -> None:
@@ -45,6 +49,9 @@ class _Usual:
 
     def hear(self, day: int, template: Template, right: bool) -> None:
         pass
+
+    def expected(self, day: int, template: Template) -> float | None:
+        return None
 
     def _lessons(self, day: int) -> list[int]:
         raise NotImplementedError
@@ -156,6 +163,14 @@ class Planner:
         self.memories.update(
             remember_item(self.memories, template.skills, self.syllabus.contained_in, told, _date_of(day))
         )
+
+    def expected(self, day: int, template: Template) -> float | None:
+        """By memory alone; nothing is foretold of a skill met earlier the same day."""
+        when = _date_of(day)
+        held = [self.memories.get(skill) for skill in template.skills]
+        if any(memory is None or memory.last == when for memory in held):
+            return None
+        return prod(recall(memory, when) for memory in held if memory is not None)
 
     def _close(self, day: int) -> None:
         if day < 1:

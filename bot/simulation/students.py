@@ -38,7 +38,7 @@ class Student(Protocol):
         """Mean chance over all skills taught so far; looking teaches nothing."""
 
 
-class _Person:
+class Person:
     """What the students here share: abilities, and answering by the chance of the skills; forgetting is
     their own.
     """
@@ -89,7 +89,7 @@ class _Person:
         raise NotImplementedError
 
 
-class HalfLives(_Person):
+class HalfLives(Person):
     """Exponential forgetting with a half-life that grows with each practice, most when the skill was nearly
     lost."""
 
@@ -118,7 +118,7 @@ class HalfLives(_Person):
         self.last[skill] = day
 
 
-class ManyTraces(_Person):
+class ManyTraces(Person):
     """Every practice leaves a trace that fades by a power of time; one left while much is still known fades
     faster.
     """

@@ -28,7 +28,8 @@ class Year:
     try on a fixed mixed sample in the last 30 days; `first_try`: of all review items; `below_half`: share of
     the skills taught whose chance is below one half on the last day; `longest_gap`: school days that any
     skill was out of sight; `minutes`: of review, a day; `units`: known share by unit on the last day, in the
-    order of the course; `curve`: known share day by day; `most_items`: of any day.
+    order of the course; `curve`: known share day by day; `most_items`: of any day;
+    `forecasts`: by tenth of the chance that the policy expected: items, sum of chances, right at first try.
     """
 
     known_share: float
@@ -41,6 +42,7 @@ class Year:
     units: tuple[float, ...]
     curve: tuple[float, ...]
     most_items: int
+    forecasts: tuple[tuple[int, float, int], ...] = ()
 
 
 def live(
@@ -62,6 +64,7 @@ def live(
     seconds = 0.0
     curve: list[float] = []
     hits: list[bool] = []
+    forecasts = [(0, 0.0, 0)] * 10
     for day, lesson in enumerate(plan.lessons, start=1):
         rng = Random(f"{seed} {day}")
         if lesson is not None:
@@ -71,6 +74,7 @@ def live(
         most = max(most, len(chosen))
         for template in chosen:
             right, took = student.attempt(list(template.skills), day, rng)
+            _note(forecasts, policy.expected(day, template), bool(right))
             policy.hear(day, template, bool(right))
             right_count, asked, seconds = right_count + bool(right), asked + 1, seconds + took
             for skill in template.skills:
@@ -92,7 +96,15 @@ def live(
         units=_by_unit(syllabus, chances),
         curve=tuple(curve),
         most_items=most,
+        forecasts=tuple(forecasts) if any(count for count, _, _ in forecasts) else (),
     )
+
+
+def _note(forecasts: list[tuple[int, float, int]], expected: float | None, right: bool) -> None:
+    if expected is not None:
+        tenth = min(9, int(10 * expected))
+        count, said, came = forecasts[tenth]
+        forecasts[tenth] = (count + 1, said + expected, came + right)
 
 
 def _sample(syllabus: Syllabus, plan: Timetable, seed: int) -> list[list[str]]:
