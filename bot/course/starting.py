@@ -32,7 +32,7 @@ Maths stands in backticks: `3 + 4 = 7`. A new term is **bold** once, in the less
 
 Write over this text. It is long enough to pass, so that the rest of the file can be checked from the start.
 What a student does with pencil and paper belongs here, in the order in which it is done.
-A picture comes last, as a block that begins with `figure`; the handbook lists all kinds.
+A picture comes last, as a block that begins with figure and its kind; the handbook lists all kinds.
 
 # Worked example
 
