@@ -9,11 +9,10 @@ from typing import TypeVar
 from zoneinfo import ZoneInfo
 
 from sqlalchemy.engine import Engine
+from support.answering import right_choice, right_text
 
 from bot import demo
-from bot.answers import judge
 from bot.chat.route import Route
-from bot.course.item import plain_text
 from bot.course.year import Course
 from bot.happened import Command, Edited, Happened, Pressed, SentFile, Typed
 from bot.messages import Message
@@ -23,7 +22,7 @@ from bot.records.days import SchoolDay, Sent
 from bot.records.outbox import Settled, State
 from bot.school.school import School, make_school
 from bot.school_day import hours
-from bot.vocabulary import ChatId, Part, StudentId, Verdict
+from bot.vocabulary import ChatId, Part, StudentId
 
 CONTENT = Path(__file__).parents[2] / "content"
 M = TypeVar("M", bound=Message)
@@ -170,15 +169,7 @@ class Somebody:
         """Answer an item right, as its key has it."""
         if sent.item.choices:
             return self.presses("choose", f"{sent.id}:{right_choice(sent)}")
-        unit = f" {sent.item.key.unit}" if sent.item.key.unit else ""
-        return self.types(f"{sent.item.key.answer.split('|')[0]}{unit}")
-
-
-def right_choice(sent: Sent) -> int:
-    for n, choice in enumerate(sent.item.choices):
-        if judge(plain_text(choice), sent.item.key).verdict is Verdict.RIGHT:
-            return n
-    raise AssertionError(f"no choice of {sent.template} is right")
+        return self.types(right_text(sent))
 
 
 def wrong_answer(sent: Sent) -> str:
