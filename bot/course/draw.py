@@ -136,6 +136,7 @@ class _Making:
         choices = self._choices(answer, missteps)
         if isinstance(choices, Thrown):
             return choices
+        accept = self._bare(self.prepared.accept)  # before the answer is known: here `it` has to stay a letter
         self.draw = self._with_answer(answer)
         template, text = self.template, self.draw.text
         hints = tuple(text(hint) for hint in self.prepared.hints)
@@ -149,7 +150,7 @@ class _Making:
             form=self.recipe.form,
             unit=text(self.prepared.unit, marks=False) or None,
             given=self._bare(self.prepared.given),
-            accept=self._bare(self.prepared.accept),
+            accept=accept,
             choices=choices,
             form_is_the_skill=self.recipe.form_is_the_skill,
             missteps=tuple(Misstep(name, wrong.text, say[name]) for name, wrong in missteps.items()),
