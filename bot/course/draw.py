@@ -136,7 +136,9 @@ class _Making:
         choices = self._choices(answer, missteps)
         if isinstance(choices, Thrown):
             return choices
-        accept = self._bare(self.prepared.accept)  # before the answer is known: here `it` has to stay a letter
+        accept = self._bare(
+            self.prepared.accept
+        )  # before the answer is known: here `it` has to stay a letter
         self.draw = self._with_answer(answer)
         template, text = self.template, self.draw.text
         hints = tuple(text(hint) for hint in self.prepared.hints)

@@ -131,11 +131,20 @@ class Preparer:
                 pieces = [[written.text, ""]]
                 break
         for gives, when in pieces:
-            condition = self.tree(when, written, "conditions", label) if when else None
+            condition = self._condition(when, written, label) if when else None
             found = self._gives(gives, written, label)
             if found is not None:
                 cases.append(Case(condition, found))
         return tuple(cases)
+
+    def _condition(self, when: str, written: Written, label: str) -> Tree | None:
+        try:
+            return read_once(when, "conditions")
+        except Unreadable as trouble:
+            told = explain(when, "conditions", trouble)
+            fix = f"{told.fix} Cases are written: 2 if n > 5, 3 if n = 5, otherwise 4."
+            self.fault(told.kind, written, told.what, fix, when, label)
+            return None
 
     def _gives(self, gives: str, written: Written, label: str) -> Tree | Text | None:
         form = self.recipe.form
