@@ -84,12 +84,6 @@ class Withdrawn(Message, frozen=True, kw_only=True):
     students: tuple[str, ...]
 
 
-class StudyStops(Message, frozen=True, kw_only=True):
-    """To a student's own chat: there is a break, and it is not about anything the child did."""
-
-    name: str
-
-
 class TutorTold(Message, frozen=True, kw_only=True):
     """To the tutor. `what`: linked, agreed, withdrawn, not-now, blocked. `person` can be unlinked again."""
 
@@ -114,6 +108,7 @@ class LanguageChosen(Message, frozen=True, kw_only=True):
 
     language: str = ""
     choices: tuple[str, ...] = ()
+    side: str = "f"
 
 
 class DigestChoice(Message, frozen=True, kw_only=True):
@@ -129,11 +124,3 @@ class NoDay(Message, frozen=True, kw_only=True):
 
     name: str
     date: str
-
-
-class TimingAbout(Message, frozen=True, kw_only=True):
-    """Why timing of number facts is optional, with a button to turn it on or off."""
-
-    student: StudentId
-    name: str
-    on: bool

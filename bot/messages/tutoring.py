@@ -120,8 +120,8 @@ class NeedsShown(Message, frozen=True, kw_only=True):
 class DayRow(msgspec.Struct, frozen=True, omit_defaults=True):
     """How a student's day stands, in a line.
 
-    `stage`: none, off, paused, no-consent, no-chat, pushed, working, done, enough, missed; `done` of `out_of`
-    review items.
+    `stage`: none, off, paused, no-consent, no-chat, not-begun, pushed, working, done, enough, missed.
+    `done` of `out_of` review items.
     """
 
     student: StudentId

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from typing import Any
 
 from sqlalchemy import BigInteger, ForeignKey, Row, Text, UniqueConstraint, func, insert, select
-from sqlalchemy.orm import Mapped, Session, mapped_column
+from sqlalchemy.orm import Mapped, Session, aliased, mapped_column
 
 from bot.records.base import Base, UtcDateTime
-from bot.records.days import ItemRow
+from bot.records.days import ItemRow, SchoolDayRow
 from bot.vocabulary import AttemptId, DayId, ItemId, StudentId, Verdict
 
 CHECKER = "checker"
@@ -163,6 +164,16 @@ def find_attempt(s: Session, attempt: int) -> Attempt | None:
     return _attempt(row) if row else None
 
 
+_later = aliased(GradingRow)
+_regraded = (
+    select(1)
+    .select_from(_later)
+    .where(_later.attempt_id == GradingRow.attempt_id, _later.id > GradingRow.id)
+    .exists()
+)
+"""Whether a newer grading of the same attempt counts instead: then an accepted answer names no misstep."""
+
+
 def missteps_since(s: Session, student: StudentId, since: datetime) -> list[tuple[str, str, datetime]]:
     """Return (misstep, template, when) of a student's wrong answers since a moment, oldest first."""
     rows = s.execute(
@@ -174,7 +185,48 @@ def missteps_since(s: Session, student: StudentId, since: datetime) -> list[tupl
             GradingRow.misstep.is_not(None),
             GradingRow.verdict == Verdict.WRONG,
             AttemptRow.at >= since,
+            ~_regraded,
         )
         .order_by(AttemptRow.at)
     )
     return [(row[0] or "", row[1], row[2]) for row in rows]
+
+
+def missteps_by_item(s: Session, student: StudentId, since: date) -> dict[ItemId, list[str]]:
+    """Return the missteps named at a student's items of days from a date on."""
+    rows = s.execute(
+        select(AttemptRow.item_id, GradingRow.misstep)
+        .join(GradingRow, GradingRow.attempt_id == AttemptRow.id)
+        .join(ItemRow, ItemRow.id == AttemptRow.item_id)
+        .join(SchoolDayRow, SchoolDayRow.id == ItemRow.day_id)
+        .where(
+            ItemRow.student_id == student,
+            SchoolDayRow.date >= since,
+            GradingRow.misstep.is_not(None),
+            GradingRow.verdict == Verdict.WRONG,
+            ~_regraded,
+        )
+        .order_by(GradingRow.id)
+    )
+    found: dict[ItemId, list[str]] = {}
+    for item, misstep in rows:
+        found.setdefault(item, []).append(misstep or "")
+    return found
+
+
+def turned_down_alike(s: Session, students: Sequence[StudentId], typed: str, since: datetime) -> list[ItemId]:
+    """Return items at which the same text was typed since a moment and, as graded now, didn't count."""
+    newest = _newest.subquery()
+    rows = s.execute(
+        select(AttemptRow.item_id)
+        .join(GradingRow, GradingRow.attempt_id == AttemptRow.id)
+        .join(ItemRow, ItemRow.id == AttemptRow.item_id)
+        .where(
+            ItemRow.student_id.in_(students),
+            AttemptRow.typed == typed,
+            AttemptRow.at >= since,
+            GradingRow.verdict != Verdict.RIGHT,
+            GradingRow.id.in_(select(newest.c[0])),
+        )
+    )
+    return [ItemId(row[0]) for row in rows]

@@ -9,7 +9,7 @@ from enum import StrEnum
 from typing import Any
 
 import msgspec
-from sqlalchemy import ForeignKey, Row, Select, Text, UniqueConstraint, func, insert, select, update
+from sqlalchemy import ForeignKey, Row, Select, Text, UniqueConstraint, func, insert, or_, select, update
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from bot.course.item import Item
@@ -515,3 +515,15 @@ def past_items(s: Session, student: StudentId, since: date, before: date) -> lis
         )
         for row in rows
     ]
+
+
+def doubtful_items(s: Session, students: Sequence[StudentId], unread: int = 2) -> list[Sent]:
+    """Return items that were passed to the tutor, or that got that many unreadable replies, the oldest first."""
+    rows = s.execute(
+        _items.where(
+            ItemRow.student_id.in_(students),
+            or_(ItemRow.with_tutor, ItemRow.unread >= unread),
+            ItemRow.state != ItemState.DROPPED,
+        ).order_by(ItemRow.id)
+    )
+    return [_sent(row) for row in rows]

@@ -46,3 +46,14 @@ def count(s: Session, student: StudentId, skill: str, how: str) -> int:
         TalkRow.student_id == student, TalkRow.skill == skill, TalkRow.how == how
     )
     return s.scalar(query) or 0
+
+
+def still_hard_since(s: Session, student: StudentId, since: datetime) -> list[tuple[str, int]]:
+    """Return (skill, how often) of what a family found still hard since a moment, the most often first."""
+    rows = s.execute(
+        select(TalkRow.skill, func.count())
+        .where(TalkRow.student_id == student, TalkRow.how == "still-hard", TalkRow.at >= since)
+        .group_by(TalkRow.skill)
+        .order_by(func.count().desc(), TalkRow.skill)
+    )
+    return [(row[0], row[1]) for row in rows]

@@ -9,7 +9,7 @@ from functools import cached_property
 
 from sqlalchemy.orm import Session
 
-from bot.happened import Command, Pressed
+from bot.happened import Command, Pressed, Typed
 from bot.messages import Choose, CommandShown, CommandsShown, Line, Message, NotForYou, WrongCommand
 from bot.records import focus, people
 from bot.records.people import Household, Person, Student
@@ -120,6 +120,16 @@ def is_for(who: Who, name: str) -> Spec | None:
     return spec if spec is not None and who in spec.who else None
 
 
+def means_a_parent(asked: Asked) -> bool:
+    """Whether a command of somebody with both roles names a child whom they don't teach but are a parent of."""
+    name = asked.text.strip().split(" ")[0].strip(",").casefold()
+    taught = {each.name.casefold() for each in asked.students} | {
+        home.name.casefold() for home in asked.households
+    }
+    own = {each.name.casefold() for each in people.students_of_parent(asked.s, asked.person.id)}
+    return (name in own and name not in taught) or (not asked.students and bool(own))
+
+
 def picked(s: Session, person: Person, pressed: Pressed, side: str) -> Command | Message:
     """The command that a pressed answer to a question goes on with."""
     ref, _, n = pressed.ref.partition(".")
@@ -141,6 +151,22 @@ def picked(s: Session, person: Person, pressed: Pressed, side: str) -> Command |
         pressed.at,
         pressed.message,
     )
+
+
+def pressed_command(s: Session, person: Person, pressed: Pressed, side: str) -> Command | Message:
+    """The command behind a button: an answer to a question ("pick"), or one that is written out ("run")."""
+    if pressed.verb.endswith("pick"):
+        return picked(s, person, pressed, side)
+    name, _, rest = pressed.ref.partition(" ")
+    return Command(pressed.update, pressed.chat, name, rest, pressed.at, pressed.message)
+
+
+def without_stroke(typed: Typed, who: Who) -> Command | None:
+    """A command typed without its stroke ("plan wren"); None for any other text."""
+    name, _, rest = typed.text.strip().partition(" ")
+    if is_for(who, name) is None:
+        return None
+    return Command(typed.update, typed.chat, name.lower(), rest.strip(), typed.at, typed.message)
 
 
 def examples_of(asked: Asked, spec: Spec, student: Student | None = None) -> tuple[str, ...]:

@@ -133,7 +133,12 @@ def take_press(scene: Scene, what: Pressed, effects: Effects) -> list[Message] |
 def _leave(scene: Scene, change: Change) -> list[Message]:
     if change.confirmed_at is not None:
         return [_changed(scene, change, already=True)]
-    return [LeftAsIs(to=scene.person.chat)]
+    return left_as_is(scene.person)
+
+
+def left_as_is(person: Person) -> list[Message]:
+    """*Leave it*: nothing happened."""
+    return [LeftAsIs(to=person.chat)]
 
 
 def do_it(scene: Scene, change: Change, effects: Effects) -> list[Message]:

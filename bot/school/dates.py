@@ -52,25 +52,38 @@ def calendar_of(s: Session, student: Student, around: date) -> SchoolCalendar:
 def calendar_with(student: Student, wishes: list[Wish], around: date) -> SchoolCalendar:
     """The student's calendar from wishes that were looked up already."""
     light = student.week.find(LIGHT)
+    off, sick, works = _free_and_not(wishes, around)
     return SchoolCalendar(
         weekdays=sum(1 << n for n, sign in enumerate(student.week) if sign != "0"),
         light=None if light < 0 else light,
         country=student.country or None,
-        days_off=_days(wishes, WishKind.DAYS_OFF, around),
-        sick=_days(wishes, WishKind.SICK, around),
-        works_on=_days(wishes, WishKind.SCHOOL_ON, around),
+        days_off=off,
+        sick=sick,
+        works_on=works,
     )
 
 
-def _days(wishes: list[Wish], kind: WishKind, around: date) -> frozenset[date]:
-    found: set[date] = set()
-    for wish in wishes:
-        if wish.kind != kind:
+def _free_and_not(
+    wishes: list[Wish], around: date
+) -> tuple[frozenset[date], frozenset[date], frozenset[date]]:
+    """Days off, sick days, and school days in spite of a holiday; of two wishes for a day the newer holds."""
+    off: set[date] = set()
+    sick: set[date] = set()
+    works: set[date] = set()
+    for wish in sorted(wishes, key=lambda each: each.id):
+        if wish.kind not in (WishKind.DAYS_OFF, WishKind.SICK, WishKind.SCHOOL_ON):
             continue
         first = max(wish.starts, around - timedelta(days=200))
         last = min(wish.ends or around + timedelta(days=400), around + timedelta(days=400))
-        found.update(first + timedelta(days=n) for n in range((last - first).days + 1))
-    return frozenset(found)
+        about = {first + timedelta(days=n) for n in range((last - first).days + 1)}
+        if wish.kind == WishKind.SCHOOL_ON:
+            off -= about
+            sick -= about
+            works |= about
+        else:
+            works -= about
+            (off if wish.kind == WishKind.DAYS_OFF else sick).update(about)
+    return frozenset(off), frozenset(sick), frozenset(works)
 
 
 def next_day(s: Session, student: Student, after: date) -> date | None:

@@ -11,9 +11,11 @@ from rapidfuzz import fuzz, process
 
 from bot.course.lesson import Lesson
 from bot.messages import Line
+from bot.records import people
 from bot.records.people import Household, Student
 from bot.school.asking import Asked, name_for
 from bot.school.when import fold
+from bot.vocabulary import PersonId, Role
 
 T = TypeVar("T")
 
@@ -42,7 +44,7 @@ def take_students(asked: Asked, *, several: bool = True, everybody: bool = True)
     if not asked.students:
         raise asked.wrong("why-no-students")
     named = _students_named(asked)
-    found, rest = _take(asked, asked.text.strip(), named, several=several)
+    found, rest = take_named(asked, asked.text.strip(), named, several=several)
     if found is None:
         if len(asked.students) == 1:
             return list(asked.students), asked.text.strip()
@@ -74,7 +76,7 @@ def take_household(asked: Asked) -> tuple[Household, str]:
         home = next((each for each in homes if each.id == student.household), None)
         if home is not None:
             named.append(Named(student.name, f"#{student.id}", _label(asked, student), (home,)))
-    found, rest = _take(asked, asked.text.strip(), named, several=False)
+    found, rest = take_named(asked, asked.text.strip(), named, several=False)
     if found is None:
         if len(homes) == 1:
             return homes[0], asked.text.strip()
@@ -97,7 +99,9 @@ def _students_named(asked: Asked) -> list[Named[Student]]:
     return named
 
 
-def _take(asked: Asked, text: str, named: Sequence[Named[T]], *, several: bool) -> tuple[list[T] | None, str]:
+def take_named(
+    asked: Asked, text: str, named: Sequence[Named[T]], *, several: bool
+) -> tuple[list[T] | None, str]:
     """Take names off the front of a text; None where it begins with none."""
     everything = list(dict.fromkeys(what for one in named for what in one.what))
     found: list[T] = []
@@ -126,7 +130,7 @@ def _take_one(
     left = text[len(word) :].lstrip()
     if fold(word) in ALL:
         return everything, left
-    if word.startswith("#"):
+    if word[0] in "#@":
         exact = [one for one in named if one.exact == word]
         return (list(exact[0].what), left) if exact else (None, text)
     fits, length = _fits(text, word, named)
@@ -168,6 +172,38 @@ def _near(word: str, named: Sequence[Named[T]]) -> list[Named[T]]:
 
 def _ask(asked: Asked, question: Line, before: str, options: Sequence[Named[T]], rest: str) -> None:
     raise asked.choose(question, [(one.label, f"{before} {one.exact} {rest}".strip()) for one in options])
+
+
+@dataclass(frozen=True, slots=True)
+class Somebody:
+    """Somebody of a household: a parent or a student."""
+
+    person: PersonId
+    name: str
+    role: Role
+    household: Household
+    linked: bool
+
+
+def take_person(asked: Asked) -> tuple[Somebody, str]:
+    """Take a parent or a student off the front of a command; "@7" is the person of that number."""
+    everybody = [
+        Somebody(each.person, each.name, each.role, home, each.linked)
+        for home in asked.households
+        for each in people.members_of(asked.s, home.id)
+    ]
+    if not everybody:
+        raise asked.wrong("why-no-people")
+    named = [
+        Named(each.name, f"@{each.person}", f"{each.name} ({each.household.name})", (each,))
+        for each in everybody
+    ]
+    found, rest = take_named(asked, asked.text.strip(), named, several=False)
+    if found is None:
+        raise asked.choose(
+            Line("ask-which-person"), [(one.label, f"{one.exact} {asked.text}".strip()) for one in named]
+        )
+    return found[0], rest
 
 
 def find_lesson(
@@ -217,9 +253,12 @@ def _lessons_with(words: str, among: Iterable[Lesson]) -> list[Lesson]:
     return found
 
 
+def name_of(asked: Asked, student: Student) -> str:
+    """A name for a preview; with the household where two have the same."""
+    alone = not name_for(student, asked.students).startswith("#")
+    return student.name if alone else _label(asked, student)
+
+
 def list_names(asked: Asked, students: Sequence[Student]) -> list[str]:
-    """Names for a preview: everybody once; with the household where two have the same."""
-    return [
-        each.name if not name_for(each, asked.students).startswith("#") else _label(asked, each)
-        for each in students
-    ]
+    """Names for a preview."""
+    return [name_of(asked, each) for each in students]

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, datetime
 
 from sqlalchemy.orm import Session
 
 from bot.planner.history import History, Wishes
 from bot.planner.plan import DayPlan
 from bot.planner.plan_day import plan_day
+from bot.records import days
 from bot.records.people import Student
 from bot.records.wishes import Wish
 from bot.school import dates
@@ -36,3 +37,20 @@ def what_lies_behind(s: Session, school: School, student: Student, on: date) -> 
     wishes = in_force(s, student, on)
     history = history_of(s, school, student, on, wishes, dates.calendar_of(s, student, on))
     return history, wishes_for_plan(student, wishes)
+
+
+def open_date(s: Session, student: Student, at: datetime) -> date | None:
+    """The next school day that was not made yet: today before the push, else the next one.
+
+    None where no school day comes within 400 days.
+    """
+    today = dates.today(student, at)
+    local = dates.local(student, at)
+    early = local.hour * 60 + local.minute < student.digest_at
+    begun = student.first_day is None or student.first_day <= today
+    if early and begun and dates.has_school(s, student, today) and not days.day_on(s, student.id, today):
+        return today
+    comes = dates.next_day(s, student, today)
+    if comes is not None and student.first_day is not None and comes < student.first_day:
+        return student.first_day
+    return comes

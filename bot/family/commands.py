@@ -1,0 +1,87 @@
+"""What a parent types and presses, and which function each belongs to."""
+
+from __future__ import annotations
+
+from sqlalchemy.orm import Session
+
+from bot.family import consent, join, phone
+from bot.happened import Command, Pressed, Typed
+from bot.messages import Message, NotForYou
+from bot.records.people import Person
+from bot.school import asking, changes, orders, overview
+from bot.school.asking import PARENT, Asked, Function, child_speaks
+from bot.school.commands import Who
+from bot.school.effects import EFFECTS
+from bot.school.school import School
+from bot.vocabulary import Role
+
+FUNCTIONS: dict[str, Function] = {
+    "small": orders.small,
+    "today": overview.today,
+    "digest": overview.digest_of,
+    "minutes": orders.minutes,
+    "off": orders.off,
+    "sick": orders.sick,
+    "morning": orders.morning,
+    "evening": orders.evening,
+    "timing": orders.timing,
+    "hand": phone.hand,
+    "privacy": consent.privacy,
+    "agree": consent.ask_again,
+    "withdraw": consent.ask_withdraw,
+    "undo": lambda asked: changes.undo_newest(asked, EFFECTS),
+    "changes": changes.show_recent,
+    "language": orders.language,
+    "help": asking.help_,
+}
+"""A function for every command of a parent's in the table; a test holds that."""
+
+
+def take_command(s: Session, school: School, person: Person, command: Command) -> list[Message] | None:
+    """Do what a parent's command says; None where it is none, or the person no parent."""
+    if Role.PARENT not in person.roles or child_speaks(person):
+        return None
+    spec = asking.is_for(Who.PARENT, command.name)
+    if spec is None:
+        return None
+    asked = Asked(
+        s, school, person, command.at, command.update, PARENT, spec.name, command.rest[: asking.MOST]
+    )
+    return asking.follow(asked, FUNCTIONS)
+
+
+def take_text(s: Session, school: School, person: Person, typed: Typed) -> list[Message] | None:
+    """A command typed without its stroke ("today"); None for anything else."""
+    command = asking.without_stroke(typed, Who.PARENT)
+    return take_command(s, school, person, command) if command else None
+
+
+def take_press(s: Session, school: School, person: Person, pressed: Pressed) -> list[Message] | None:
+    """Do what a parent's button says; None where it is none."""
+    if pressed.verb in ("f-yes", "f-no"):
+        return join.take_stranger_press(s, school, pressed)
+    if not pressed.verb.startswith("f-"):
+        return None
+    if child_speaks(person):
+        return [NotForYou(to=person.chat, why="grown-up")]
+    if Role.PARENT not in person.roles:
+        return [NotForYou(to=person.chat, why="other")]
+    scene = changes.Scene(s, school, person, pressed.at)
+    changed = changes.take_press(scene, pressed, EFFECTS)
+    if changed is not None:
+        return changed
+    match pressed.verb:
+        case "f-agree":
+            return consent.agree(s, person, pressed.ref, pressed.at)
+        case "f-not-now":
+            return consent.not_now(s, person, pressed.ref)
+        case "f-withdraw":
+            return consent.withdraw(s, person, pressed.ref, pressed.at)
+        case "f-stay":
+            return changes.left_as_is(person)
+        case "f-pick" | "f-run":
+            command = asking.pressed_command(s, person, pressed, PARENT)
+            if not isinstance(command, Command):
+                return [command]
+            return take_command(s, school, person, command) or [NotForYou(to=person.chat, why="other")]
+    return None

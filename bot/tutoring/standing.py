@@ -1,0 +1,160 @@
+"""How a student stands: a map of skills, the pace of the course, and an agenda for a live lesson."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from datetime import date, timedelta
+
+from bot.course.draw import draw
+from bot.course.item import plain_text
+from bot.messages import AgendaPoint, AgendaShown, MapShown, Message, PaceShown
+from bot.planner.calendar import finish, is_light_day, school_days
+from bot.planner.memory import STEADY, Memory, recall
+from bot.planner.pace import days_needed
+from bot.planner.plan_day import seed_of
+from bot.records import attempts, days
+from bot.records.days import Past
+from bot.records.memories import memories
+from bot.records.people import Student
+from bot.school import dates
+from bot.school.asking import Asked
+from bot.school.history import history_of
+from bot.school.names import take_student
+from bot.school.planning import open_date
+from bot.school.wishes import in_force
+from bot.vocabulary import LessonId, Outcome, TemplateId, Verdict
+
+WEEKS = 6
+"""Weeks that the pace so far is taken from."""
+LATELY = timedelta(days=14)
+POINTS = 3
+"""Skills that an agenda holds."""
+
+
+def map_(asked: Asked) -> list[Message]:
+    """Lessons by unit: steady, shaky, not met."""
+    student, rest = take_student(asked)
+    if rest:
+        raise asked.wrong("why-only-a-name", student)
+    believed = memories(asked.s, student.id)
+    on = dates.today(student, asked.at)
+    units = []
+    for unit in asked.school.course.units:
+        steady: list[str] = []
+        shaky: list[str] = []
+        not_met: list[str] = []
+        for name in unit.lessons:
+            try:
+                lesson = asked.school.course.lesson(name)
+            except LookupError:
+                continue
+            held = [believed[skill] for skill in lesson.skills if skill in believed]
+            place = not_met if not held else steady if _is_steady(held, on) else shaky
+            place.append(lesson.title)
+        if steady or shaky or not_met:
+            units.append((unit.title, tuple(steady), tuple(shaky), tuple(not_met)))
+    coming = asked.school.lesson_at(student.lesson)
+    return [
+        MapShown(
+            to=asked.person.chat,
+            student=student.id,
+            name=student.name,
+            units=tuple(units),
+            lesson=coming.title if coming else "",
+        )
+    ]
+
+
+def _is_steady(held: list[Memory], on: date) -> bool:
+    return all(recall(memory, on) >= STEADY for memory in held)
+
+
+def pace(asked: Asked) -> list[Message]:
+    """How far a student is, how many lesson days took place, and the range of the finish."""
+    student, rest = take_student(asked)
+    if rest:
+        raise asked.wrong("why-only-a-name", student)
+    on = dates.today(student, asked.at)
+    calendar = dates.calendar_of(asked.s, student, on)
+    since = on - timedelta(weeks=WEEKS)
+    if student.first_day is not None:
+        since = max(since, student.first_day)
+    planned = [
+        day for day in school_days(calendar, since, on - timedelta(days=1)) if not is_light_day(calendar, day)
+    ]
+    past = days.days_between(asked.s, student.id, since, on - timedelta(days=1))
+    taken = sum(1 for day in past if day.notes.get("lesson_met") or day.notes.get("handed_in"))
+    history = history_of(asked.s, asked.school, student, on, in_force(asked.s, student, on), calendar)
+    left = days_needed(asked.school.syllabus, history)
+    range_ = finish(calendar, on, left, len(planned), taken)
+    coming = asked.school.lesson_at(student.lesson)
+    course = asked.school.course
+    return [
+        PaceShown(
+            to=asked.person.chat,
+            student=student.id,
+            name=student.name,
+            lesson=coming.title if coming else "",
+            n=coming.n if coming else len(course.lessons),
+            out_of=sum(len(unit.lessons) for unit in course.units),
+            written=len(course.lessons),
+            week=student.week,
+            taken=taken,
+            planned=len(planned),
+            early=range_.early.isoformat() if range_ else "",
+            late=range_.late.isoformat() if range_ else "",
+            left=left,
+        )
+    ]
+
+
+def agenda(asked: Asked) -> list[Message]:
+    """For a live lesson: what went well, and up to three skills with a wrong answer as typed and a fresh item."""
+    student, rest = take_student(asked)
+    if rest:
+        raise asked.wrong("why-only-a-name", student)
+    on = dates.today(student, asked.at)
+    past = days.past_items(asked.s, student.id, on - LATELY, on + timedelta(days=1))
+    missed: dict[LessonId, list[Past]] = defaultdict(list)
+    well: dict[LessonId, list[bool]] = defaultdict(list)
+    for each in past:
+        if each.template not in asked.school.syllabus.template or each.outcome is None:
+            continue
+        if each.outcome in (Outcome.UNSOLVED, Outcome.LATER_TRY):
+            missed[each.lesson].append(each)
+        if each.outcome in (Outcome.FIRST_TRY, Outcome.LATER_TRY, Outcome.UNSOLVED):
+            well[each.lesson].append(each.outcome is Outcome.FIRST_TRY)
+    worst = sorted(missed, key=lambda name: (-_weight(missed[name]), name))[:POINTS]
+    good = [name for name, firsts in well.items() if all(firsts) and len(firsts) >= 2]
+    return [
+        AgendaShown(
+            to=asked.person.chat,
+            student=student.id,
+            name=student.name,
+            well=tuple(asked.school.title(name) for name in good[:3]),
+            points=tuple(_point(asked, student, name, missed[name]) for name in worst),
+        )
+    ]
+
+
+def _weight(items: list[Past]) -> int:
+    return sum(2 if each.outcome is Outcome.UNSOLVED else 1 for each in items)
+
+
+def _point(asked: Asked, student: Student, lesson: LessonId, items: list[Past]) -> AgendaPoint:
+    worst = next((each for each in reversed(items) if each.outcome is Outcome.UNSOLVED), items[-1])
+    sent = days.item(asked.s, worst.id)
+    wrong = [each for each in attempts.attempts_of(asked.s, sent.id) if each.verdict is Verdict.WRONG]
+    says = {misstep.name: misstep.say for misstep in sent.item.key.missteps}
+    named = next((each.misstep for each in reversed(wrong) if each.misstep), None)
+    on = open_date(asked.s, student, asked.at) or dates.today(student, asked.at)
+    seed = seed_of(student.id, on, TemplateId(sent.template), again=3)
+    fresh = draw(asked.school.course, sent.template, seed)
+    return AgendaPoint(
+        title=asked.school.title(lesson),
+        ask=plain_text(sent.item.ask),
+        typed=wrong[-1].typed[:60] if wrong else "",
+        say=says.get(named or "", ""),
+        fresh=plain_text(fresh.ask),
+        answer=fresh.key.answer,
+    )
