@@ -265,6 +265,8 @@ def told(sample):
             yield from re.findall(r"\d+(?:[./]\d+)?", " ".join(several(value)))
         if field.holds is Holds.ROWS:
             yield from re.findall(r"\d+(?:[./]\d+)?", " ".join(cell for row in value for cell in row))
+        if field.holds in (Holds.POINT_LIST, Holds.POINT_ROWS):
+            yield from (number for number in re.findall(r"\d+", str(value)) if number != "0")
         if field.holds in (Holds.NUMBER, Holds.NUMBERS) and sample["figure"] not in COUNTED:
             yield from re.findall(r"\d+", " ".join(several(value)))
 
@@ -292,6 +294,9 @@ READ_OFF = {
     ("dot-plot", "from"),
     ("dot-plot", "to"),
     ("bar-chart", "step"),
+    ("mapping", "arrows"),
+    ("composite", "corners"),
+    ("composite", "cuts"),
 }
 
 
