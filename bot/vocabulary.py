@@ -76,8 +76,12 @@ class Part(StrEnum):
     """The parts of a school day, in the order of the day."""
 
     WARM_UP = "warm-up"
+    KNOWN = "known"
+    """Five items by which a lesson may be passed over."""
     GUIDED = "guided"
     REVIEW = "review"
+    EXTRA = "extra"
+    """More practice, asked for; it never counts against anybody."""
     TEST = "test"
     HANDS_ON = "hands-on"
 

@@ -207,6 +207,39 @@ class DayDone(Message, frozen=True, kw_only=True):
     """Items that can be taken up again until tomorrow's push."""
     puzzle_open: bool = False
     lead: Lead | None = None
+    more: bool = False
+    """More practice is offered."""
+    hands_on: str = ""
+    """Title of the hands-on lesson that is offered."""
+    second: str = ""
+    """Title of a second lesson, on a good day."""
+
+
+class ExtraDone(Message, frozen=True, kw_only=True):
+    """The practice that was asked for is done."""
+
+    day: DayId
+    right: int
+    out_of: int
+    lead: Lead | None = None
+
+
+class NothingToPractise(Message, frozen=True, kw_only=True):
+    """No lesson of that name was met yet. `titles` are those nearest."""
+
+    titles: tuple[str, ...] = ()
+
+
+class HandsOnShown(Message, frozen=True, kw_only=True):
+    """A hands-on lesson: what to do, with what, and a checklist."""
+
+    day: DayId
+    title: str
+    idea: str
+    materials: tuple[str, ...]
+    checklist: tuple[str, ...]
+    safety: str = ""
+    answers: int = 0
 
 
 class PaperSheet(Message, frozen=True, kw_only=True):

@@ -26,8 +26,12 @@ class Stage(StrEnum):
     TEST = "test"
     CARD = "card"
     """The lesson card was shown; guided practice waits for a press."""
+    KNOWN = "known"
+    """The student shows that the lesson is known already."""
     GUIDED = "guided"
     REVIEW = "review"
+    EXTRA = "extra"
+    HANDS_ON = "hands-on"
     DONE = "done"
     """Nothing is left to do, or the student had enough."""
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections import defaultdict
+from collections.abc import Sequence
 from datetime import date, timedelta
 from statistics import median
 
@@ -11,7 +12,7 @@ from sqlalchemy.orm import Session
 from bot.planner.calendar import SchoolCalendar, days_away, is_light_day
 from bot.planner.history import Done, History, Paces, PastDay
 from bot.records import attempts, days
-from bot.records.days import SchoolDay
+from bot.records.days import SchoolDay, Sent
 from bot.records.memories import memories
 from bot.records.people import Student
 from bot.records.wishes import Wish
@@ -54,8 +55,23 @@ def history_of(
         light_day=is_light_day(calendar, on),
         unsolved=_unsolved(past_days),
         tests_done=_done_tests(past),
-        hands_on_done=frozenset(str(task) for day in past for task in [day.notes.get("hands_on")] if task),
+        hands_on_done=frozenset(str(day.notes["hands_on"]) for day in past if day.notes.get("hands_on_done")),
         paces=_paces(past, by_day),
+    )
+
+
+def done_of(items: Sequence[Sent]) -> tuple[Done, ...]:
+    """Items of a day as the planner takes them."""
+    return tuple(
+        Done(
+            TemplateId(each.template),
+            each.item.skills,
+            each.outcome or Outcome.UNTOUCHED,
+            hints=each.hints,
+            part=each.part,
+        )
+        for each in items
+        if each.part is not Part.WARM_UP
     )
 
 

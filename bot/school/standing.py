@@ -14,7 +14,7 @@ from bot.records.attempts import Attempt
 from bot.records.days import Past, SchoolDay, Sent
 from bot.records.memories import forget_memories, keep_memories, memories
 from bot.school.school import School
-from bot.vocabulary import ItemId, Outcome, Part, SkillId, StudentId, Verdict
+from bot.vocabulary import ItemId, LessonId, Outcome, Part, SkillId, StudentId, Verdict
 
 COUNTED = (Part.REVIEW, Part.GUIDED)
 """Parts whose items a digest counts; a warm-up and a test speak for themselves."""
@@ -100,12 +100,18 @@ def _fold(s: Session, school: School, student: StudentId, closed: Sequence[Schoo
     keep_memories(s, student, [believed[skill] for skill in changed])
 
 
+def lessons_met(day: SchoolDay) -> list[LessonId]:
+    """The lessons that were met on a day, in order; on a good day there may be two."""
+    met = day.notes.get("met")
+    return [LessonId(str(lesson)) for lesson in met] if isinstance(met, list) else []
+
+
 def _evidence(
     school: School, day: SchoolDay, items: Sequence[Past], missteps: dict[ItemId, list[str]]
 ) -> Iterable[tuple[tuple[SkillId, ...], Evidence]]:
-    if day.lesson and day.notes.get("lesson_met") and day.lesson in school.syllabus.by_id:
-        skills = school.syllabus.by_id[day.lesson].skills
-        yield skills, Evidence(Outcome.FIRST_TRY, lesson=True)
+    for lesson in lessons_met(day):
+        if lesson in school.syllabus.by_id:
+            yield school.syllabus.by_id[lesson].skills, Evidence(Outcome.FIRST_TRY, lesson=True)
     for item in items:
         if item.part is Part.WARM_UP or item.outcome is None:
             continue

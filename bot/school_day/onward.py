@@ -9,6 +9,7 @@ from bot.messages import (
     CardShown,
     CopyTen,
     DayDone,
+    ExtraDone,
     FactsSheet,
     Lead,
     Message,
@@ -16,12 +17,12 @@ from bot.messages import (
     SetDone,
     WorkedShown,
 )
-from bot.records import days, focus, sheets
+from bot.records import days, focus, people, sheets
 from bot.records.days import ItemState, SchoolDay, Stage
 from bot.records.people import change_student
-from bot.school.standing import count_up
+from bot.school.standing import count_up, lessons_met
 from bot.school.wishes import in_force, link_of
-from bot.school_day import assessment
+from bot.school_day import assessment, more
 from bot.school_day.asking import Here, show
 from bot.vocabulary import Outcome, Part
 
@@ -42,6 +43,12 @@ def onward(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> 
             return assessment.onward(s, here, day)
         case Stage.CARD:
             return card(s, here, day, lead)
+        case Stage.KNOWN:
+            return _known(s, here, day, lead)
+        case Stage.EXTRA:
+            return _extra(s, here, day, lead)
+        case Stage.HANDS_ON:
+            return _hands_on(s, here, day, lead)
         case Stage.GUIDED:
             return _guided(s, here, day, lead)
         case Stage.REVIEW:
@@ -113,27 +120,69 @@ def card(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> li
             figure=example.figure,
             alt=alt(example.figure) if example.figure else "",
             day=day.id,
+            may_pass=day.sitting == 1,
         ),
     ]
+
+
+def _known(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list[Message]:
+    """Five right answers pass the lesson over; the first miss leads back to it."""
+    items = days.items_of(s, day.id, Part.KNOWN)
+    missed = any(each.tries or each.outcome not in (None, Outcome.FIRST_TRY) for each in items)
+    waiting = days.next_item(s, day.id, Part.KNOWN)
+    if missed:
+        _drop(s, day, Part.KNOWN)
+        return _enter(s, here, day, Stage.GUIDED, Lead(kind="not-known"))
+    if waiting is not None:
+        return [show(s, here, day, waiting, lead)]
+    _drop(s, day, Part.GUIDED)
+    _lesson_met(s, here, day, all_sittings=True)
+    return _enter(s, here, day, Stage.REVIEW, Lead(kind="known"))
+
+
+def _drop(s: Session, day: SchoolDay, part: Part) -> None:
+    for each in days.items_of(s, day.id, part):
+        if each.state is not ItemState.DONE:
+            days.change_item(s, each.id, state=ItemState.DROPPED)
+
+
+def _extra(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list[Message]:
+    waiting = days.next_item(s, day.id, Part.EXTRA)
+    if waiting is not None:
+        return [show(s, here, day, waiting, lead)]
+    days.change_day(s, day.id, stage=Stage.DONE)
+    focus.clear_focus(s, here.chat, here.student.id)
+    counts = count_up(days.items_of(s, day.id), (Part.EXTRA,))
+    right = counts.first_try + counts.later_try
+    return [ExtraDone(to=here.chat, day=day.id, right=right, out_of=counts.asked, lead=lead)]
+
+
+def _hands_on(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list[Message]:
+    waiting = days.next_item(s, day.id, Part.HANDS_ON)
+    if waiting is not None:
+        return [show(s, here, day, waiting, lead)]
+    days.note_day(s, day, hands_on_done=True)
+    days.change_day(s, day.id, stage=Stage.DONE)
+    return [done(s, here, days.day(s, day.id), lead)]
 
 
 def _guided(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list[Message]:
     waiting = days.next_item(s, day.id, Part.GUIDED)
     if waiting is not None:
         return [show(s, here, day, waiting, lead)]
-    if not day.notes.get("lesson_met"):
+    if day.lesson not in lessons_met(day):
         _lesson_met(s, here, day)
     return _enter(s, here, days.day(s, day.id), Stage.REVIEW, lead)
 
 
-def _lesson_met(s: Session, here: Here, day: SchoolDay) -> None:
+def _lesson_met(s: Session, here: Here, day: SchoolDay, *, all_sittings: bool = False) -> None:
     """The lesson was met: the next school day brings its second sitting, or the lesson after it."""
     assert day.lesson is not None
-    days.note_day(s, day, lesson_met=True)
+    days.note_day(s, day, lesson_met=True, met=[*lessons_met(day), day.lesson])
     lesson = here.school.course.lesson(day.lesson)
-    if lesson.n != here.student.lesson:
+    if lesson.n != people.student(s, here.student.id).lesson:
         return  # the tutor moved the student on in the meantime
-    if day.sitting < lesson.sittings:
+    if day.sitting < lesson.sittings and not all_sittings:
         change_student(s, here.student.id, sitting=day.sitting + 1)
     else:
         change_student(s, here.student.id, lesson=lesson.n + 1, sitting=1)
@@ -181,4 +230,7 @@ def done(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> Me
         still_open=len(still_open),
         puzzle_open=puzzle,
         lead=lead,
+        more=not still_open and day.closed_at is None,
+        hands_on=more.hands_on_offered(here.school, day),
+        second=more.second_lesson_offered(s, here, day),
     )

@@ -11,12 +11,12 @@ from bot.course.item import plain_text
 from bot.happened import Command, Pressed, Typed
 from bot.messages import InWords, Message, NotForYou
 from bot.records import days, people
-from bot.records.days import ItemState, SchoolDay, Sent
+from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Person
 from bot.school import digest
 from bot.school.school import School
 from bot.school_day import assessment as test
-from bot.school_day import morning, paper, reply, speaking, stuck, talk, warm_up, ways_out
+from bot.school_day import more, morning, paper, reply, speaking, stuck, talk, warm_up, ways_out
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
 from bot.vocabulary import StudentId
@@ -65,6 +65,11 @@ DAYS: dict[str, OnDay] = {
     "enough": ways_out.enough,
     "paper": paper.show_sheet,
     "go": stuck.go_on,
+    "known": more.pass_over,
+    "more": more.ten_more,
+    "hands-on": more.hands_on,
+    "answers": more.send_answers,
+    "second": more.second_lesson,
     "test-list": test.list_answers,
     "hand-in": test.hand_in,
     "count-now": test.count_now,
@@ -75,7 +80,7 @@ DAYS: dict[str, OnDay] = {
 def student(s: Session, here: Here, what: Pressed) -> list[Message]:
     """A student pressed a button."""
     gone: list[Message] = [NotForYou(to=here.chat, why="gone")]
-    ref, _, more = what.ref.partition(":")
+    ref, _, rest = what.ref.partition(":")
     if what.verb in ITEMS or what.verb == "choose":
         sent = days.find_item(s, int(ref)) if ref.isdecimal() else None
         if sent is None or sent.state is ItemState.DROPPED:
@@ -83,7 +88,7 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
         if sent.student != here.student.id:
             return [NotForYou(to=here.chat, why="other")]
         if what.verb == "choose":
-            return _choose(s, here, what, sent, more)
+            return _choose(s, here, what, sent, rest)
         return ITEMS[what.verb](s, here, sent)
     if what.verb in DAYS:
         day = days.find_day(s, int(ref)) if ref.isdecimal() else None
@@ -101,16 +106,16 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
         case "lesson":
             return stuck.look_up_card(s, here, ref)
         case "card-words":
-            return _card_in_words(here, ref, more)
+            return _card_in_words(here, ref, rest)
     return gone
 
 
-def _choose(s: Session, here: Here, what: Pressed, sent: Sent, more: str) -> list[Message]:
+def _choose(s: Session, here: Here, what: Pressed, sent: Sent, number: str) -> list[Message]:
     """A choice was pressed: an answer like one that was typed."""
     choices = sent.item.choices
-    if not more.isdecimal() or int(more) >= len(choices):
+    if not number.isdecimal() or int(number) >= len(choices):
         return [NotForYou(to=here.chat, why="gone")]
-    text = plain_text(choices[int(more)])
+    text = plain_text(choices[int(number)])
     typed = Typed(what.update, what.chat, text, what.at, what.message)
     return reply.answer(s, here, typed, sent, text)
 
@@ -128,6 +133,14 @@ def _card_in_words(here: Here, lesson_id: str, sitting: str) -> list[Message]:
     return [InWords(to=here.chat, alt=alt(card.figure) if card.figure else "")]
 
 
+def _more_practice(s: Session, here: Here, words: str) -> list[Message]:
+    """`/more`, `/more weak`, `/more fractions`."""
+    day = days.newest_day(s, here.student.id)
+    if day is None or day.stage is not Stage.DONE:
+        return morning.bring_up(s, here)
+    return more.practise(s, here, day, words)
+
+
 def student_command(s: Session, here: Here, what: Command) -> list[Message] | None:
     """A student's command; None where it is none."""
     if what.name in ("start", "day"):
@@ -141,6 +154,8 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
     if what.name in on_day:
         day = days.newest_day(s, here.student.id)
         return on_day[what.name](s, here, day) if day else morning.bring_up(s, here)
+    if what.name == "more":
+        return _more_practice(s, here, what.rest)
     on_item: dict[str, OnItem] = {"hint": stuck.asked_for_hint, "tutor": stuck.ask_tutor}
     if what.name in on_item:
         sent = reply.in_focus(s, here)

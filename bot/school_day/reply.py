@@ -175,6 +175,9 @@ def after_wrong(s: Session, here: Here, day: SchoolDay, graded: Graded) -> list[
     """Not that one: what is true, one thing to look at, and the buttons; after the last try, together."""
     sent, judgement = graded.sent, graded.judgement
     read_as = read_back(graded.typed, judgement)
+    if sent.part is Part.KNOWN:
+        days.change_item(s, sent.id, state=ItemState.DONE)
+        return onward(s, here, days.day(s, day.id))
     if graded.over:
         focus.set_focus(s, here.chat, here.student.id, "go", here.at, ref=day.id)
         return [

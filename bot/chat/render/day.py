@@ -13,13 +13,16 @@ from bot.messages import (
     CopyTen,
     DayDone,
     DayReady,
+    ExtraDone,
     FactsDone,
     FactsSheet,
     FactsUnclear,
     FinishFirst,
     GivenBack,
+    HandsOnShown,
     ItemShown,
     NothingNow,
+    NothingToPractise,
     PhoneForStudent,
     Reminder,
     SetDone,
@@ -158,6 +161,8 @@ def card_shown(words: Words, m: CardShown) -> Rendered:
 def worked_shown(words: Words, m: WorkedShown) -> Rendered:
     """The worked example, then the way on."""
     buttons = [[button(words, "button-go", f"go:{m.day}")]] if m.day else []
+    if m.day and m.may_pass:
+        buttons.append([button(words, "button-known", f"known:{m.day}")])
     return say(
         words("worked-title"),
         from_content(m.ask),
@@ -245,7 +250,49 @@ def day_done(words: Words, m: DayDone) -> Rendered:
         lines.append(words("day-done-puzzle"))
     lines.append(words("day-done-thanks"))
     rows = [[button(words, "button-take-up", f"finish:{m.day}")]] if m.still_open else []
+    if m.hands_on:
+        lines.append(words("day-done-hands-on", title=m.hands_on))
+        rows.append([button(words, "button-hands-on", f"hands-on:{m.day}")])
+    if m.second:
+        lines.append(words("day-done-second", title=m.second))
+        rows.append([button(words, "button-second", f"second:{m.day}")])
+    if m.more:
+        rows.append([button(words, "button-more", f"more:{m.day}")])
     return say(lead_text(words, m.lead), join(lines, "\n"), buttons=rows)
+
+
+@renders(ExtraDone)
+def extra_done(words: Words, m: ExtraDone) -> Rendered:
+    """The practice that was asked for is done."""
+    return say(
+        lead_text(words, m.lead),
+        words("extra-done", right=m.right, out_of=m.out_of),
+        buttons=[[button(words, "button-more", f"more:{m.day}")]],
+    )
+
+
+@renders(NothingToPractise)
+def nothing_to_practise(words: Words, m: NothingToPractise) -> Rendered:
+    """No lesson of that name was met yet."""
+    if not m.titles:
+        return say(words("nothing-to-practise"))
+    return say(words("nothing-to-practise-near", titles=words.list(list(m.titles))))
+
+
+@renders(HandsOnShown)
+def hands_on_shown(words: Words, m: HandsOnShown) -> Rendered:
+    """What to do, with what, a checklist; a line of safety first where there is one."""
+    safety = words("hands-on-safety", safety=m.safety) if m.safety else Text()
+    needs = words("hands-on-needs", things=", ".join(m.materials)) if m.materials else Text()
+    checklist = join([plain("☐ ") + from_content(line) for line in m.checklist], "\n")
+    return say(
+        bold(m.title),
+        safety,
+        needs,
+        from_content(m.idea),
+        checklist,
+        buttons=[[button(words, "button-answers", f"answers:{m.day}", count=m.answers)]],
+    )
 
 
 @renders(NothingNow)

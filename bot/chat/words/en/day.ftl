@@ -145,7 +145,6 @@ lead-right-later = ✓ Yes, that’s it now.
 lead-right-later-2 = ✓ Right. The change you made did it.
 lead-put-off = Put off to the end.
 lead-left = Left for now.
-lead-known = Then we skip ahead.
 lead-noted = Noted.
 read-as = I read { $read }.
 button-open-test = A grown-up opens it
@@ -181,3 +180,22 @@ test-done-small = { $out_of } items are a small look.
 test-done-second = If you like, there is one second look with new numbers in a few days.
 nothing-test-waits = Today is a test. Ask a grown-up to open it first.
 day-ready-test-open = The test is open. No clock, no hints; you may change an answer until you hand in.
+part-known = **{ $place } of { $out_of }**
+part-extra = **Extra { $place } of { $out_of }**
+lead-known = All five. Then that lesson is behind you; its items stay in the review.
+lead-not-known = Good to know. Then we take the lesson together.
+button-known = I know this already
+button-more = Ten more, please
+button-hands-on = Show me what to do
+button-second = One more lesson
+button-answers = { $count ->
+    [one] Send the answer
+   *[other] Send the answers
+  }
+day-done-hands-on = There is something to do with your hands, if you like: *{ $title }*.
+day-done-second = It went well and there is time left. If you like: *{ $title }*.
+extra-done = { $right } of { $out_of } of those you asked for. It all helps, and none of it counts against you.
+nothing-to-practise = There is nothing to practise yet. It comes with the first lessons.
+nothing-to-practise-near = I don’t know that lesson yet. You have met, among others, { $titles }.
+hands-on-safety = **First:** { $safety }
+hands-on-needs = You need: { $things }.
