@@ -25,7 +25,7 @@ _UNITS = frozenset(["m", "g", "l", "L", "h", "s", "t", "d"])
 _TOKEN = re.compile(
     r"(?P<fraction>(?<![\w.,/])(?:\d+|[a-zA-Z])/(?:\d+|[a-zA-Z])(?![\w/]))"
     r"|\^(?P<power>[−-]?\d+|[a-z](?![a-z]))"
-    r"|(?P<letter>(?<![^\W\d_])[a-z](?![^\W\d_]))"
+    r"|(?P<letter>(?<![^\W\d_])(?<![a-z]/)[a-z](?![^\W\d_])(?!-[^\W\d_]{2}))"
     r"|(?P<minus>(?<![^\W\d_])-(?=[\d.(a-zA-Z ]))"
 )
 
@@ -48,6 +48,8 @@ def runs(label: str) -> tuple[Run, ...]:
     label = " ".join(label.split())
     for token in _TOKEN.finditer(label):
         if token.lastgroup == "letter" and _is_word(label, token.start()):
+            continue
+        if token.lastgroup == "fraction" and _is_rate(label, token.start(), token[0]):
             continue
         if token.start() > at:
             found.append(Run("text", label[at : token.start()]))
@@ -75,6 +77,11 @@ def _is_word(label: str, at: int) -> bool:
     return (label[at] in "aoeyu" and bool(re.match(r" [^\W\d_]{2,}", after))) or "'" in after[:1] + before[
         -1:
     ]
+
+
+def _is_rate(label: str, at: int, written: str) -> bool:
+    """ "5 m/s" is a unit, x/y a fraction."""
+    return set(written.split("/")) <= _UNITS and bool(re.search(r"(\d|\?) $", label[:at]))
 
 
 @dataclass(frozen=True, slots=True)

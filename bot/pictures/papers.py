@@ -178,7 +178,7 @@ def _item(item: SheetItem, formulas: Formulas) -> Block:
     return {
         "number": item.number,
         "ask": formulas.text(item.ask),
-        "source": item.source,
+        "source": formulas.text(item.source),
         "picture": sheet(draw(item.figure)) if item.figure else None,
         "choices": [formulas.text(choice) for choice in item.choices],
         "lines": item.lines,

@@ -215,7 +215,7 @@ HEARD = [
     ),
     (
         {"figure": "number-line", "from": "0", "to": "8", "inequality": "x ≥ 3"},
-        "from a filled circle at 3, without end",
+        "from a filled circle at 3",
     ),
     (
         {"figure": "angle", "degrees": "125", "label": "none", "protractor": "yes"},
