@@ -9,10 +9,10 @@ from pathlib import Path
 
 from rapidfuzz.distance import OSA
 
-from bot.answers.around import newest
+from bot.answers.around import newest, small
 from bot.answers.key import Key
 from bot.answers.numbers import Finding
-from bot.maths import Unreadable
+from bot.maths import Unreadable, normal
 from bot.vocabulary import Verdict
 
 _WORD = re.compile(r"[a-z]+")
@@ -36,9 +36,13 @@ _NOT = frozenset(("not", "no", "isnt", "except"))
 
 def grade_choice(text: str, key: Key) -> Finding:
     """A letter in any dress, or one of the listed wordings. Raises Unreadable."""
-    wordings = [one.strip().lower() for one in key.answer.split("|")]
+    # A button may hold maths, |−3| or 2 × 3, so it is read as a reply is: signs written in one way.
+    listed = [key.answer] if key.answer in key.choices else key.answer.split("|")
+    wordings = [_as_read(one) for one in listed]
     letter = next((one for one in wordings if len(one) == 1 and one.isalpha()), None)
-    choices = [one.strip().lower() for one in key.choices]
+    choices = [_as_read(one) for one in key.choices]
+    if text.strip() in choices:
+        return _is(text.strip() in wordings)
     if letter is None and key.answer in key.choices and len(key.choices) <= 10:
         letter = "abcdefghij"[key.choices.index(key.answer)]
         lettered = True
@@ -55,6 +59,10 @@ def grade_choice(text: str, key: Key) -> Finding:
     if not lettered or letter is None:
         raise Unreadable("no-choice")
     return _letter(text, letter)
+
+
+def _as_read(wording: str) -> str:
+    return small(normal(wording)).strip()
 
 
 def _is(right: bool) -> Finding:
