@@ -8,6 +8,7 @@ import pkgutil
 from collections.abc import Generator
 from contextlib import contextmanager
 from datetime import UTC, date, datetime
+from functools import lru_cache
 from typing import Any, Generic, TypeVar
 
 import msgspec
@@ -166,11 +167,19 @@ def transaction(engine: Engine) -> Generator[Session, None, None]:
         yield session
 
 
-def insert_or_skip(s: Session, table: type[Base]) -> Any:
-    """Return an insert that skips rows whose unique key exists; `.returning(…)` gives the new ones only."""
-    dialect = s.get_bind().dialect.name
+@lru_cache(maxsize=64)
+def _insert_or_skip(table: type[Base], dialect: str) -> Any:
     insert = importlib.import_module(f"sqlalchemy.dialects.{dialect}").insert
-    return insert(table).on_conflict_do_nothing()
+    return insert(table.__table__).on_conflict_do_nothing()
+
+
+def insert_or_skip(s: Session, table: type[Base]) -> Any:
+    """Return an insert that skips rows whose unique key exists; `.returning(…)` gives the new ones only.
+
+    It names the plain table: give it to `s.connection().execute`, which is several times as fast as the
+    session's own `execute`. Defaults of the mapped class don't count then.
+    """
+    return _insert_or_skip(table, s.get_bind().dialect.name)
 
 
 def lock_chat(s: Session, chat: int) -> None:

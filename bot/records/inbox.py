@@ -104,7 +104,7 @@ def receive(s: Session, bot: int, updates: Sequence[Received], now: datetime) ->
     if not rows:
         return []
     new = insert_or_skip(s, InboxRow).returning(InboxRow.id, InboxRow.update_id, InboxRow.dated)
-    numbers = {(update_id, dated): row for row, update_id, dated in s.execute(new, rows)}
+    numbers = {(update_id, dated): row for row, update_id, dated in s.connection().execute(new, rows)}
     return [
         Unfinished(numbers.pop((one.update_id, one.dated)), one.raw)
         for one in updates
@@ -113,7 +113,7 @@ def receive(s: Session, bot: int, updates: Sequence[Received], now: datetime) ->
 
 
 _finish = (
-    update(InboxRow)
+    update(InboxRow.__table__)  # type: ignore[arg-type]  # a plain table: this is on every reply's way
     .where(InboxRow.id == bindparam("row"), InboxRow.done_at.is_(None))
     .where(
         ~select(1)
@@ -122,13 +122,12 @@ _finish = (
         .exists()
     )
     .values(done_at=bindparam("now"), raw=b"")
-    .execution_options(synchronize_session=False)
 )
 
 
 def finish(s: Session, row: int, chat: ChatId, now: datetime) -> Turn:
     """Mark an update done, if it is its turn; what it leads to belongs into the same transaction."""
-    if s.execute(_finish, {"row": row, "in_chat": chat, "now": now}).rowcount:  # type: ignore[attr-defined]
+    if s.connection().execute(_finish, {"row": row, "in_chat": chat, "now": now}).rowcount:
         return Turn.OURS
     done_at = s.execute(select(InboxRow.done_at).where(InboxRow.id == row)).scalar_one_or_none()
     return Turn.DONE_BEFORE if done_at else Turn.NOT_YET
