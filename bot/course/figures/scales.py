@@ -27,8 +27,10 @@ def ticks(low: Fraction, high: Fraction, step: Fraction) -> list[Fraction]:
 def line_step(low: Fraction, high: Fraction, *numbers: Fraction) -> Fraction:
     """A step for a number line on which the numbers fall on ticks where that leaves few enough of them."""
     length = high - low
-    by_ones = length.denominator == 1 == low.denominator and 4 <= length <= 30
-    step = Fraction(1) if by_ones else nice_step(length, 20)
+    whole = length.denominator == 1 == low.denominator
+    step = Fraction(1) if whole and 4 <= length <= 30 else nice_step(length, 20)
+    if whole and length <= 40 and any(((number - low) / step).denominator != 1 for number in numbers):
+        step = Fraction(1)
     bottoms = {(number - low).denominator for number in numbers}
     for bottom in sorted(bottoms - {1}, reverse=True):
         if (high - low) * bottom <= 24 and all((number * bottom).denominator == 1 for number in numbers):

@@ -26,12 +26,13 @@ def step_of(drawn: Drawn) -> Fraction:
 def _number_line(drawn: Drawn, telling: Telling) -> Iterator[str]:
     say, step = telling.say, step_of(drawn)
     low, high = plain(drawn.number("from")), plain(drawn.number("to"))
-    yield say("line.upright" if drawn.yes("upright") else "line", low=low, high=high, step=plain(step))
+    every = drawn.text("step") or (str(step) if "/" in drawn.text("points") else plain(step))
+    yield say("line.upright" if drawn.yes("upright") else "line", low=low, high=high, step=every)
     if drawn.has("numbers"):
         yield say("line.numbers", numbers=", ".join(drawn.labels("numbers")))
     names = drawn.labels("names")
     for i, at in enumerate(drawn.labels("points")):
-        yield _named_dot(drawn, telling, names[i], number(at)) if names else say("line.dot", at=at)
+        yield _dot(drawn, telling, names[i] if names else say("line.dot"), number(at))
     labels = drawn.labels("jump-labels")
     for i, (start, end) in enumerate(drawn.pairs("jumps")):
         key = "line.jump.label" if labels else "line.jump"
@@ -40,18 +41,19 @@ def _number_line(drawn: Drawn, telling: Telling) -> Iterator[str]:
         yield _thick(drawn, telling)
 
 
-def _named_dot(drawn: Drawn, telling: Telling, name: str, at: Fraction | None) -> str:
-    """Where a named dot is, from the nearest tick with a number that isn't its own place."""
+def _dot(drawn: Drawn, telling: Telling, name: str, at: Fraction | None) -> str:
+    """Where a dot is, in ticks from nought or else from the nearest tick with a number: to be read off, not told."""
     step, at = step_of(drawn), at or Fraction(0)
     numbered = drawn.numbers("numbers") or [drawn.number("from"), drawn.number("to"), Fraction(0)]
     inside = [n for n in numbered if drawn.number("from") <= n <= drawn.number("to")]
     if at in inside:
         return telling.say("line.named.here", name=name, at=plain(at))
-    nearest = Fraction(0) if 0 in inside else min(inside, key=lambda n: abs(n - at))
+    near_nought = 0 in inside and abs(at) <= 10 * step
+    nearest = Fraction(0) if near_nought else min(inside, key=lambda n: abs(n - at))
     upright = drawn.yes("upright")
     way = ("above" if upright else "right") if at > nearest else ("below" if upright else "left")
     steps = abs(at - nearest) / step
-    key = "line.named" if steps.denominator == 1 else "line.named.part"
+    key = "line.named.one" if steps == 1 else "line.named" if steps.denominator == 1 else "line.named.part"
     return telling.say(
         key,
         name=name,
