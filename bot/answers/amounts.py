@@ -261,17 +261,16 @@ class _Scan:
         self.joint = ""
 
 
-_NEXT_SMALLER = {
-    ("time", 3600): Fraction(60),
-    ("time", 60): Fraction(1),
-    ("money", 1): Fraction(1, 100),
-}
+MOST_PARTS = 20
+
 
 
 def _compound(parts: list[tuple[str, Unit | None, str | None, str]], asked: Wanted | None) -> list[Amount]:
     """Pieces read; those of one kind behind each other become one amount: 2 ft 12 in."""
     amounts: list[Amount] = []
     joints: list[str] = []
+    if len(parts) > MOST_PARTS:
+        raise Unreadable("several-answers")
     for text, unit, noun, joint in parts:
         tree = read_normal(text, "reply")
         try:

@@ -14,7 +14,7 @@ _ACCENTS = str.maketrans("áàâäãéèêëíìîïóòôöõúùûüñç", "aa
 _APOSTROPHE = re.compile(r"(?<=[a-z])'(?=[a-z])")
 _SPACES = re.compile(r" {2,}")
 _REASON = re.compile(
-    r"[ ,.;:(]*\b(?:because|becuase|becouse|becaus|becuz|bcuz|bcause|bcs|bc|cuz|coz|since|porque|por que|ya que|"
+    r"\b(?:because|becuase|becouse|becaus|becuz|bcuz|bcause|bcs|bc|cuz|coz|since|porque|por que|ya que|"
     r"puesto que|dado que)\b.*",
     re.DOTALL,
 )
@@ -112,7 +112,7 @@ def without_help(text: str) -> str:
 def without_reason(text: str) -> str:
     """What stands before *because* or *since*, where something does."""
     found = _REASON.search(text)
-    return text[: found.start()] if found and found.start() > 0 else text
+    return text[: found.start()].rstrip(" ,.;:(") if found and found.start() > 0 else text
 
 
 def without_lead(text: str) -> str:

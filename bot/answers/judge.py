@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from types import MappingProxyType
 
 from bot.answers.around import (
     asks_for_help,
@@ -23,22 +24,27 @@ from bot.answers.expressions import (
 )
 from bot.answers.inequalities import grade_inequality
 from bot.answers.key import Judgement, Key
+from bot.answers.given import accepting, given_tree, length_of
 from bot.answers.lists import grade_list, grade_point, grade_ratio, grade_remainder
+from bot.answers.missteps import misstep_of
 from bot.answers.naming import grade_choice, grade_words, grade_yes_no
 from bot.answers.numbers import NUMBER_FORMS, Finding, grade_number
 from bot.answers.solutions import grade_solution, grade_solutions
 from bot.answers.times import grade_time
-from bot.maths import Undefined, Unreadable, normal, plain
+from bot.answers.units import name_of
+from bot.answers.writing import writing
+from bot.maths import Unreadable, normal, plain
 from bot.maths.exact import Beyond
 from bot.maths.normal import LONGEST
+from bot.maths.read import LONGEST as LONGEST_ANSWER
 from bot.vocabulary import Verdict
 
 
-def judge(typed: str, key: Key, taught: Mapping[str, str] = {}) -> Judgement:
+def judge(typed: str, key: Key, taught: Mapping[str, str] = MappingProxyType({})) -> Judgement:
     """Read a reply as a fair teacher would and say the most useful true thing about it.
 
-    `taught` maps normal, small texts that a tutor accepted *from now on* to the expected answer they were
-    accepted for. Never raises; bounded in time and memory whatever is typed.
+    `taught` maps replies that a tutor accepted *from now on* (as `taught_form` writes them) to the expected
+    answer they were accepted for. Never raises; bounded in time and memory whatever is typed.
     """
     if len(typed) > LONGEST:
         return Judgement(Verdict.UNREADABLE, trouble="too-long")
@@ -51,21 +57,53 @@ def judge(typed: str, key: Key, taught: Mapping[str, str] = {}) -> Judgement:
         finding = _graded(text, key)
     except Unreadable as trouble:
         return Judgement(Verdict.UNREADABLE, trouble=trouble.kind)
-    except (Undefined, Beyond, RecursionError, OverflowError):
+    except (ValueError, ArithmeticError, Beyond, RecursionError):
         return Judgement(Verdict.UNREADABLE, trouble="too-long")
-    if finding.verdict is Verdict.HELP:
-        return Judgement(Verdict.HELP)
-    read_as = plain(finding.tree) if finding.tree is not None else text
-    return Judgement(finding.verdict, read_as=read_as, reason=finding.reason)
+    return _judgement(finding, text, key)
+
+
+def taught_form(typed: str) -> str:
+    """A reply as it is kept when a tutor says that it counts from now on."""
+    return small(normal(typed))
+
+
+def _judgement(finding: Finding, text: str, key: Key) -> Judgement:
+    verdict = finding.verdict
+    if verdict is Verdict.HELP:
+        return Judgement(verdict)
+    read_as = _echo(finding, text)
+    if verdict is Verdict.WRONG:
+        return Judgement(verdict, read_as, misstep=misstep_of(text, finding, key))
+    started = verdict is not Verdict.FORM or not key.form_is_the_skill or not _typed_back(finding, key)
+    return Judgement(verdict, read_as, finding.reason, not_started=not started)
+
+
+def _echo(finding: Finding, text: str) -> str:
+    """What was understood, in one line; the words as typed where nothing was typeset."""
+    if finding.tree is None:
+        return text[:80]
+    return plain(finding.tree) + (f" {name_of(finding.unit)}" if finding.unit is not None else "")
+
+
+def _typed_back(finding: Finding, key: Key) -> bool:
+    """Whether the question itself, or something no nearer to the form, was typed."""
+    if key.given is None or finding.tree is None:
+        return False
+    given = given_tree(key.given)
+    if given is None:
+        return False
+    return writing(finding.tree) == writing(given) or length_of(finding.tree) >= length_of(given)
 
 
 def _as_stored(key: Key) -> str:
+    """The expected answer as stored, with its unit where that is required."""
     if key.unit and key.form.startswith("quantity"):
         return f"{key.answer} {key.unit}"
     return key.answer
 
 
 def _graded(text: str, key: Key) -> Finding:
+    """Take away what stands around the answer, then let the form's own reader grade it."""
     form = key.form
     if form in NAMING:
         return _named(text, key)
@@ -82,6 +120,10 @@ def _graded(text: str, key: Key) -> Finding:
     text = trimmed(without_lead(text))
     if not text:
         raise Unreadable("no-number")
+    if len(text) > LONGEST_ANSWER:
+        raise Unreadable("too-long")
+    if key.accept is not None:
+        key = accepting(text, key)
     if form in NUMBER_FORMS:
         return grade_number(text, key, expected_of(key.answer, key.unit))
     if form in ("expression", "expression-any", "factored"):
@@ -96,7 +138,7 @@ def _graded(text: str, key: Key) -> Finding:
 def _named(text: str, key: Key) -> Finding:
     """Words and letters: what was named counts even beside a call for help."""
     grade = NAMING[key.form]
-    reply = trimmed(without_reason(last_line(text)))
+    reply = trimmed(without_reason(last_line(text)))[:LONGEST_ANSWER]
     if not asks_for_help(text):
         return grade(reply, key)
     try:

@@ -325,6 +325,8 @@ def _ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
     if re.search(r"(?:^[:;/]|[:;/]$|\bto$)", text):
         raise Unreadable("unfinished")
     pieces = [piece for piece in _COLON.split(text) if piece and piece.strip()]
+    if len(pieces) > 12:
+        raise Unreadable("several-answers")
     if len(pieces) > 1:
         numbers = []
         reason = ""

@@ -231,3 +231,28 @@ def unit_at(tokens: list[tuple[str, str]], i: int, asked: Wanted | None) -> tupl
 def _count_at(tokens: list[tuple[str, str]], i: int) -> tuple[Unit, int] | None:
     word = tokens[i][1]
     return (counting(word), i + 1) if word.isalpha() and len(word) > 1 else None
+
+
+@cache
+def _spelled() -> dict[Unit, str]:
+    """The first spelling of each unit, for saying what was read."""
+    rows = tomllib.loads(Path(__file__).with_name("units.toml").read_text(encoding="utf-8"))
+    names = _names()[0]
+    return {names[row["spelled"][0]]: row["spelled"][0] for row in reversed(list(rows.values()))}
+
+
+@lru_cache(maxsize=256)
+def name_of(unit: Unit) -> str:
+    """A short name of a unit: `ft`, `cm²`, `mi/h`, `apple`."""
+    if unit == PERCENT:
+        return "%"
+    for power, sign in ((1, ""), (2, "²"), (3, "³")):
+        for one, name in _spelled().items():
+            if len(one.kinds) == len(unit.kinds) and one**power == unit:
+                return name + sign
+    if len(unit.kinds) == 2:
+        for one, name in _spelled().items():
+            for other, below in _spelled().items():
+                if one * other**-1 == unit:
+                    return f"{name}/{below}"
+    return " ".join(kind for kind, _ in unit.kinds)

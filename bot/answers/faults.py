@@ -1,0 +1,585 @@
+"""What comes out when one step of an expression or equation goes wrong in a known way.
+
+Each function yields (name of the misstep, tree): the tree as it would stand after that one faulty step.
+The most telling missteps come first; whoever matches takes the first name that explains what was written.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Callable, Iterator
+from dataclasses import fields, replace
+from fractions import Fraction
+from typing import Any, TypeAlias
+
+from bot.answers.shapes import bare
+from bot.answers.writing import ungrouped
+from bot.maths import Tree, letters_in, number
+from bot.maths.exact import Beyond, normal_form
+from bot.maths.tree import (
+    Add,
+    Divide,
+    Equation,
+    Group,
+    Inequality,
+    Letter,
+    Mixed,
+    Multiply,
+    Negative,
+    Number,
+    Percent,
+    Positive,
+    Power,
+    Root,
+    Subtract,
+    every,
+)
+from bot.maths.value import Undefined, value
+
+Faulty: TypeAlias = Iterator[tuple[str, Tree]]
+MOST_NODES = 60
+"""Larger expressions are not searched for missteps: bounds the time of one wrong answer."""
+
+
+def faulty(tree: Tree) -> Faulty:
+    """The expression with one faulty step anywhere in it."""
+    if sum(1 for _ in every(tree)) > MOST_NODES:
+        return
+    for rule in _RULES:
+        yield from _anywhere(tree, rule)
+
+
+def _anywhere(tree: Tree, rule: Callable[[Tree], Faulty]) -> Faulty:
+    yield from rule(tree)
+    for field in fields(tree):
+        part: Any = getattr(tree, field.name)
+        if isinstance(part, tuple):
+            continue
+        if hasattr(part, "__dataclass_fields__"):
+            for name, changed in _anywhere(part, rule):
+                yield name, replace(tree, **{field.name: changed})
+
+
+def _times(one: Tree, other: Tree) -> Tree:
+    return Multiply(Group(one), Group(other))
+
+
+def _number(tree: Tree) -> Fraction | None:
+    try:
+        return value(tree)
+    except Undefined:
+        return None
+
+
+def terms(tree: Tree) -> list[tuple[int, Tree]]:
+    """The terms of a sum with their signs."""
+    found: list[tuple[int, Tree]] = []
+    waiting = [(1, tree)]
+    while waiting:
+        sign, one = waiting.pop()
+        match one:
+            case Add(left=left, right=right):
+                waiting += [(sign, right), (sign, left)]
+            case Subtract(left=left, right=right):
+                waiting += [(-sign, right), (sign, left)]
+            case Negative(of=inner):
+                waiting.append((-sign, inner))
+            case Positive(of=inner):
+                waiting.append((sign, inner))
+            case Group(of=inner) if isinstance(ungrouped(inner), (Add, Subtract, Negative)) and sign == 1:
+                waiting.append((sign, inner))
+            case _:
+                found.append((sign, one))
+    return found
+
+
+def summed(parts: list[tuple[int, Tree]]) -> Tree:
+    """Terms put together again."""
+    if not parts:
+        return Number(Fraction(0))
+    sign, first = parts[0]
+    tree: Tree = first if sign > 0 else Negative(Group(first))
+    for sign, one in parts[1:]:
+        tree = Add(tree, Group(one)) if sign > 0 else Subtract(tree, Group(one))
+    return tree
+
+
+def _as_fraction(tree: Tree) -> tuple[Tree, Tree] | None:
+    tree = ungrouped(tree)
+    if isinstance(tree, Divide):
+        return tree.left, tree.right
+    return None
+
+
+def _mixed(tree: Tree) -> tuple[int, Fraction] | None:
+    tree = ungrouped(tree)
+    if isinstance(tree, Mixed) and tree.bottom:
+        return tree.whole, Fraction(tree.top, tree.bottom)
+    if isinstance(tree, Number) and not tree.places:
+        return int(tree.value), Fraction(0)
+    return None
+
+
+# Rules, each looking at one place --------------------------------------------------------------------------
+
+
+def _straight_across(tree: Tree) -> Faulty:
+    """a/b + c/d as (a + c)/(b + d), also beside the whole parts of mixed numbers."""
+    if not isinstance(tree, (Add, Subtract)):
+        return
+    join = type(tree)
+    one, other = _as_fraction(tree.left), _as_fraction(tree.right)
+    if one and other:
+        yield "added-across", Divide(Group(join(one[0], Group(other[0]))), Group(join(one[1], Group(other[1]))))
+        if join is Subtract:
+            bottoms = [_number(one[1]), _number(other[1])]
+            if bottoms[0] is not None and bottoms[1] is not None:
+                yield (
+                    "added-across",
+                    Divide(Group(Subtract(one[0], Group(other[0]))), Group(number(abs(bottoms[0] - bottoms[1])))),
+                )
+        return
+    left, right = ungrouped(tree.left), ungrouped(tree.right)
+    if isinstance(left, Mixed) and isinstance(right, Mixed):
+        sign = 1 if join is Add else -1
+        bottom = left.bottom + right.bottom if join is Add else abs(left.bottom - right.bottom)
+        if bottom and left.bottom and right.bottom:
+            total = left.whole + sign * right.whole + Fraction(left.top + sign * right.top, bottom)
+            yield "added-across", number(total)
+
+
+def _tops_kept(tree: Tree) -> Faulty:
+    """Bottoms made alike, tops left as they were."""
+    if not isinstance(tree, (Add, Subtract)):
+        return
+    one, other = _as_fraction(tree.left), _as_fraction(tree.right)
+    if not one or not other:
+        return
+    bottoms = _number(one[1]), _number(other[1])
+    if bottoms[0] is None or bottoms[1] is None or any(b is None or b.denominator != 1 or not b for b in bottoms):
+        return
+    common = number(math.lcm(int(bottoms[0]), int(bottoms[1])))
+    yield "top-not-scaled", Divide(Group(type(tree)(one[0], Group(other[0]))), common)
+
+
+def _first_only(tree: Tree) -> Faulty:
+    """k(a + b) as ka + b; (a + b)/k as a/k + b; (a + b)(c + d) as ac + bd."""
+    if isinstance(tree, Multiply):
+        for k, bracket in ((tree.left, tree.right), (tree.right, tree.left)):
+            inside = ungrouped(bracket)
+            if isinstance(inside, (Add, Subtract)):
+                parts = terms(inside)
+                other = ungrouped(k)
+                if isinstance(other, (Add, Subtract)):
+                    others = terms(other)
+                    if len(parts) == len(others) == 2:
+                        yield "first-term-only", summed(
+                            [(s1 * s2, _times(t1, t2)) for (s1, t1), (s2, t2) in zip(parts, others, strict=True)]
+                        )
+                    continue
+                first, *rest = parts
+                yield "first-term-only", summed([(first[0], _times(k, first[1])), *rest])
+                if len(parts) == 2:
+                    yield "last-term-only", summed([first, (rest[0][0], _times(k, rest[0][1]))])
+            mixed = _mixed(bracket)
+            if mixed and mixed[1] and _mixed(k) and not _mixed(k)[1]:  # type: ignore[index]
+                whole = _mixed(k)[0]  # type: ignore[index]
+                yield "first-term-only", number(whole * mixed[0] + mixed[1])
+    if isinstance(tree, Divide):
+        inside = ungrouped(tree.left)
+        if isinstance(inside, (Add, Subtract)):
+            first, *rest = terms(inside)
+            yield "first-term-only", summed([(first[0], Divide(Group(first[1]), Group(tree.right))), *rest])
+
+
+def _minus_bracket(tree: Tree) -> Faulty:
+    """a − (b + c) as a − b + c; a − k(b + c) as a − kb + kc with the sign of the later terms kept."""
+    if not isinstance(tree, Subtract):
+        return
+    right = tree.right
+    k: Tree | None = None
+    inside = ungrouped(right)
+    if isinstance(right, Multiply) or isinstance(inside, Multiply):
+        product = inside if isinstance(inside, Multiply) else right
+        assert isinstance(product, Multiply)
+        for factor, bracket in ((product.left, product.right), (product.right, product.left)):
+            if isinstance(ungrouped(bracket), (Add, Subtract)):
+                k, inside = factor, ungrouped(bracket)
+                break
+    if isinstance(inside, (Add, Subtract)):
+        first, *rest = terms(inside)
+
+        def scaled(one: Tree) -> Tree:
+            return one if k is None else _times(k, one)
+
+        parts = [(1, tree.left), (-first[0], scaled(first[1])), *[(s, scaled(t)) for s, t in rest]]
+        yield "minus-not-distributed", summed(parts)
+
+
+def _minus_minus(tree: Tree) -> Faulty:
+    """a − (−b) as a − b; −(−a) as −a."""
+    if isinstance(tree, Subtract) and isinstance(ungrouped(tree.right), Negative):
+        inner = ungrouped(tree.right)
+        assert isinstance(inner, Negative)
+        yield "sign-lost", Subtract(tree.left, Group(inner.of))
+    if isinstance(tree, Add) and isinstance(ungrouped(tree.right), Negative):
+        inner = ungrouped(tree.right)
+        assert isinstance(inner, Negative)
+        yield "sign-lost", Add(tree.left, Group(inner.of))
+
+
+def _left_to_right(tree: Tree) -> Faulty:
+    """a + b × c as (a + b) × c; 2 × 3² as (2 × 3)²."""
+    if isinstance(tree, (Add, Subtract)) and isinstance(tree.right, (Multiply, Divide)):
+        right = tree.right
+        yield "left-to-right", type(right)(Group(type(tree)(tree.left, right.left)), Group(right.right))
+    if isinstance(tree, Multiply) and isinstance(tree.right, Power):
+        yield "left-to-right", Power(Group(Multiply(tree.left, tree.right.base)), tree.right.exponent)
+    if isinstance(tree, Divide) and isinstance(tree.left, (Add, Subtract)):
+        return
+    if isinstance(tree, (Multiply, Divide)) and isinstance(tree.left, Group):
+        inside = tree.left.of
+        if isinstance(inside, (Add, Subtract)) and not letters_in(tree) and not tree_is_bar(tree):
+            yield "bracket-ignored", type(inside)(inside.left, type(tree)(inside.right, tree.right))
+
+
+def tree_is_bar(tree: Tree) -> bool:
+    """Whether a quotient was written with a fraction bar."""
+    return isinstance(tree, Divide) and tree.bar
+
+
+def _squares(tree: Tree) -> Faulty:
+    """(−3)² as −9; −3² as 9."""
+    if isinstance(tree, Power) and isinstance(ungrouped(tree.base), Negative):
+        inner = ungrouped(tree.base)
+        assert isinstance(inner, Negative)
+        yield "minus-squared", Negative(Power(Group(inner.of), tree.exponent))
+    if isinstance(tree, Negative) and isinstance(tree.of, Power):
+        yield "minus-squared", Power(Group(Negative(tree.of.base)), tree.of.exponent)
+
+
+def _powers(tree: Tree) -> Faulty:
+    """Exponents multiplied, added or taken as factors."""
+    if isinstance(tree, Multiply):
+        one, other = _power_of(tree.left), _power_of(tree.right)
+        if one and other and one[0] == other[0]:
+            yield "exponent-multiplied", Power(Group(one[0]), Group(number(one[1] * other[1])))
+            if isinstance(ungrouped(one[0]), Number):
+                yield "base-multiplied", Power(Group(_times(one[0], other[0])), Group(number(one[1] + other[1])))
+    if isinstance(tree, Divide):
+        one, other = _power_of(tree.left), _power_of(tree.right)
+        if one and other and one[0] == other[0] and one[1] % other[1] == 0 and other[1] > 1:
+            yield "exponent-multiplied", Power(Group(one[0]), Group(number(one[1] / other[1])))
+    if isinstance(tree, (Add, Subtract)):
+        one, other = _power_of(tree.left), _power_of(tree.right)
+        if one and other and one[0] == other[0]:
+            yield "exponents-added", Power(Group(one[0]), Group(number(one[1] + other[1])))
+    if isinstance(tree, Power):
+        inner = _power_of(tree.base)
+        above = _number(tree.exponent)
+        if inner and inner[1] != 1 and above is not None:
+            yield "exponents-added", Power(Group(inner[0]), Group(number(inner[1] + above)))
+        if above is not None and above > 1:
+            yield "exponent-as-product", _times(tree.base, tree.exponent)
+
+
+def _power_of(tree: Tree) -> tuple[Tree, Fraction] | None:
+    tree = ungrouped(tree)
+    if isinstance(tree, Power):
+        n = _number(tree.exponent)
+        return (ungrouped(tree.base), n) if n is not None and abs(n) < 100 else None
+    if isinstance(tree, Letter):
+        return tree, Fraction(1)
+    return None
+
+
+def _turning(tree: Tree) -> Faulty:
+    """Division by a fraction: the reciprocal not taken, or taken of the wrong one."""
+    if not isinstance(tree, Divide):
+        return
+    right = ungrouped(tree.right)
+    is_fraction = isinstance(right, (Divide, Mixed)) or isinstance(right, Number) and right.places == 0 and not tree.bar
+    if is_fraction and not (isinstance(right, Number) and not _as_fraction(tree.left)):
+        yield "reciprocal-not-taken", _times(tree.left, tree.right)
+        yield "wrong-one-inverted", _times(Divide(Number(Fraction(1)), Group(tree.left)), tree.right)
+        yield "both-turned-over", _times(
+            Divide(Number(Fraction(1)), Group(tree.left)), Divide(Number(Fraction(1)), Group(tree.right))
+        )
+
+
+def _swapped(tree: Tree) -> Faulty:
+    if isinstance(tree, (Subtract, Divide)):
+        yield "operands-swapped", type(tree)(Group(tree.right), Group(tree.left))
+
+
+def _percents(tree: Tree) -> Faulty:
+    """15% of 80 as 15 × 80; 40 increased by 10% as 40 + 10; the part given for the rest."""
+    if isinstance(tree, Percent):
+        yield "percent-as-number", Group(tree.of)
+        yield "point-misplaced", Divide(Group(tree.of), number(10))
+        yield "point-misplaced", Divide(Group(tree.of), number(1000))
+    if isinstance(tree, Multiply):
+        for share, whole in ((tree.left, tree.right), (tree.right, tree.left)):
+            inside = ungrouped(share)
+            if isinstance(inside, Percent):
+                yield "part-for-rest", Subtract(whole, Group(tree))
+            if isinstance(inside, (Add, Subtract)) and isinstance(ungrouped(inside.right), Percent):
+                percent = ungrouped(inside.right)
+                assert isinstance(percent, Percent)
+                yield "percent-as-number", type(inside)(whole, Group(percent.of))
+                yield "part-for-rest", _times(percent, whole)
+
+
+def _unlike(tree: Tree) -> Faulty:
+    """ax + b as (a + b)x; 4a + 3b as 7ab."""
+    if not isinstance(tree, (Add, Subtract)):
+        return
+    parts = terms(tree)
+    if len(parts) < 2 or len(parts) > 8:
+        return
+    for i in range(len(parts)):
+        for j in range(i + 1, len(parts)):
+            joined = _joined_unlike(parts[i], parts[j])
+            for one in joined:
+                yield "unlike-terms-combined", summed([(1, one), *[p for k, p in enumerate(parts) if k not in (i, j)]])
+
+
+def _joined_unlike(one: tuple[int, Tree], other: tuple[int, Tree]) -> list[Tree]:
+    try:
+        first, second = normal_form(one[1]), normal_form(other[1])
+    except (Undefined, Beyond):
+        return []
+    found: list[Tree] = []
+    if isinstance(ungrouped(other[1]), Multiply) and len(second.top) > 1:
+        found += _into_bracket(one, other)
+    if len(first.top) != 1 or len(second.top) != 1:
+        return found
+    ((t1, c1),) = first.top.items()
+    ((t2, c2),) = second.top.items()
+    if t1 == t2:
+        return found
+    total = number(Fraction(one[0] * c1 + other[0] * c2))
+    letters = [Power(Letter(a), number(Fraction(n))) for t in (t1, t2) for a, n in t if len(a) == 1]
+    tree: Tree = total
+    for letter in letters:
+        tree = _times(tree, letter)
+    found.append(tree)
+    return found
+
+
+def _into_bracket(one: tuple[int, Tree], other: tuple[int, Tree]) -> list[Tree]:
+    """5n + 2(n − 1) as 7n(n − 1)."""
+    product = ungrouped(other[1])
+    if not isinstance(product, Multiply):
+        return []
+    k, bracket = product.left, product.right
+    try:
+        first, second = normal_form(one[1]), normal_form(k)
+    except (Undefined, Beyond):
+        return []
+    c1 = next(iter(first.top.values()), 0)
+    c2 = next(iter(second.top.values()), 0)
+    term = next(iter(first.top), ())
+    tree = number(Fraction(one[0] * c1 + other[0] * c2))
+    for a, n in term:
+        if len(a) == 1:
+            tree = _times(tree, Power(Letter(a), number(Fraction(n))))
+    return [_times(tree, bracket)]
+
+
+def _sign_of_one(tree: Tree) -> Faulty:
+    """One term of a sum with its sign turned."""
+    if isinstance(tree, (Add, Subtract)):
+        parts = terms(tree)
+        if len(parts) <= 8:
+            for i, (sign, one) in enumerate(parts):
+                yield "sign-lost", summed([*parts[:i], (-sign, one), *parts[i + 1 :]])
+    elif isinstance(tree, Negative) and not isinstance(tree.of, Power):
+        yield "sign-lost", Group(tree.of)
+
+
+def _roots(tree: Tree) -> Faulty:
+    if isinstance(tree, Root) and tree.degree == 2:
+        yield "half-for-root", Divide(Group(tree.of), number(2))
+
+
+def _mixed_misread(tree: Tree) -> Faulty:
+    if isinstance(tree, Mixed) and tree.bottom:
+        yield "mixed-number-misread", number(Fraction(tree.whole * tree.top, tree.bottom))
+        yield "whole-part-lost", number(Fraction(tree.top, tree.bottom))
+
+
+_RULES: tuple[Callable[[Tree], Faulty], ...] = (
+    _straight_across,
+    _tops_kept,
+    _first_only,
+    _minus_bracket,
+    _minus_minus,
+    _left_to_right,
+    _squares,
+    _powers,
+    _turning,
+    _percents,
+    _unlike,
+    _sign_of_one,
+    _swapped,
+    _roots,
+    _mixed_misread,
+)
+
+
+# Equations and inequalities ---------------------------------------------------------------------------------
+
+
+def faulty_relations(tree: Tree) -> Faulty:
+    """The equation or inequality with one faulty step: inside a side, or in undoing something on both."""
+    if sum(1 for _ in every(tree)) > MOST_NODES or not isinstance(tree, (Equation, Inequality)):
+        return
+    for i, side in enumerate(tree.sides):
+        for name, changed in faulty(side):
+            if name not in ("operands-swapped", "sign-lost"):
+                yield name, _with_side(tree, i, changed)
+    if len(tree.sides) == 2:
+        for i in (0, 1):
+            yield from _undone(tree, i)
+    else:
+        yield from _undone_in_middle(tree)
+    for i, side in enumerate(tree.sides):
+        for name, changed in faulty(side):
+            if name == "sign-lost":
+                yield name, _with_side(tree, i, changed)
+
+
+def _with_side(tree: Equation | Inequality, i: int, side: Tree) -> Tree:
+    return replace(tree, sides=(*tree.sides[:i], Group(side), *tree.sides[i + 1 :]))
+
+
+def _two(tree: Equation | Inequality, i: int, here: Tree, there: Tree) -> Tree:
+    sides = (Group(here), Group(there)) if i == 0 else (Group(there), Group(here))
+    return replace(tree, sides=sides)
+
+
+def _undone(tree: Equation | Inequality, i: int) -> Faulty:
+    """Terms and factors of one side undone wrongly on the other."""
+    here, there = tree.sides[i], tree.sides[1 - i]
+    parts = terms(here)
+    if 1 < len(parts) <= 6:
+        for k, (sign, one) in enumerate(parts):
+            rest = summed([p for j, p in enumerate(parts) if j != k])
+            wrongly = Add(there, Group(one)) if sign > 0 else Subtract(there, Group(one))
+            name = "sign-lost" if sign < 0 and letters_in(one) else "wrong-inverse"
+            yield name, _two(tree, i, rest, wrongly)
+            yield "one-side-only", _two(tree, i, rest, there)
+    elif len(parts) == 1 and letters_in(here):
+        sign, one = parts[0]
+        rest = number(0)
+        if len(terms(there)) > 1 or letters_in(there):
+            wrongly = Add(there, Group(one)) if sign > 0 else Subtract(there, Group(one))
+            yield "wrong-inverse", _two(tree, i, rest, wrongly)
+    if len(parts) == 1:
+        yield from _factor_undone(tree, i, parts[0], there)
+    if len(parts) > 1:
+        yield from _scaled_partly(tree, i, parts, there)
+
+
+def _factor_undone(tree: Equation | Inequality, i: int, part: tuple[int, Tree], there: Tree) -> Faulty:
+    sign, term = part
+    one = ungrouped(term)
+    yield from _share_undone(tree, i, part, there)
+    if isinstance(one, Divide) and letters_in(one.left) and not letters_in(one.right):
+        yield "wrong-inverse", _two(tree, i, one.left, Divide(Group(there), Group(one.right)))
+        yield "one-side-only", _two(tree, i, one.left, there)
+        inner = ungrouped(one.left)
+        if isinstance(inner, Multiply) and not letters_in(inner.left):
+            share = Divide(Group(inner.left), Group(one.right))
+            yield "reciprocal-not-taken", _two(tree, i, inner.right, _times(there, share))
+    if isinstance(one, Divide) and letters_in(one.right) and not letters_in(one.left):
+        yield "wrong-inverse", _two(tree, i, one.right, Divide(Group(there), Group(one.left)))
+        yield "wrong-inverse", _two(tree, i, one.right, _times(there, one.left))
+    if isinstance(one, Multiply):
+        for k, rest in ((one.left, one.right), (one.right, one.left)):
+            if letters_in(k) or not letters_in(rest):
+                continue
+            name = "reciprocal-not-taken" if isinstance(ungrouped(k), Divide) else "wrong-inverse"
+            yield name, _two(tree, i, rest, _times(there, k))
+            yield "wrong-inverse", _two(tree, i, rest, Subtract(there, Group(k)))
+            yield "wrong-inverse", _two(tree, i, rest, Add(there, Group(k)))
+            yield "one-side-only", _two(tree, i, rest, there)
+            yield "operands-swapped", _two(tree, i, rest, Divide(Group(k), Group(there)))
+
+
+def _share_undone(tree: Equation | Inequality, i: int, part: tuple[int, Tree], there: Tree) -> Faulty:
+    """2x/3 = 8 as x = 8 · 2/3."""
+    sign, term = part
+    try:
+        form = normal_form(term)
+    except (Undefined, Beyond):
+        return
+    if len(form.top) == 1 and len(form.bottom) == 1:
+        ((atoms, c),) = form.top.items()
+        if len(atoms) == 1 and atoms[0][1] == 1 and len(atoms[0][0]) == 1:
+            share = Fraction(sign * c)
+            if share.denominator != 1 and share.numerator not in (1, -1):
+                yield "reciprocal-not-taken", _two(tree, i, Letter(atoms[0][0]), _times(there, number(share)))
+
+
+def _scaled_partly(tree: Equation | Inequality, i: int, parts: list[tuple[int, Tree]], there: Tree) -> Faulty:
+    """Both sides divided or multiplied, but not every term: ax + b = c as x + b = c/a."""
+    for k, (sign, one) in enumerate(parts):
+        inside = ungrouped(one)
+        others = [p for j, p in enumerate(parts) if j != k]
+        if isinstance(inside, Multiply) and not letters_in(inside.left) and letters_in(inside.right):
+            scaled = [(sign, inside.right), *others]
+            yield "first-term-only", _two(tree, i, summed(scaled), Divide(Group(there), Group(inside.left)))
+        if isinstance(inside, Divide) and not letters_in(inside.right) and letters_in(inside.left):
+            scaled = [(sign, inside.left), *others]
+            yield "first-term-only", _two(tree, i, summed(scaled), _times(there, inside.right))
+
+
+def _undone_in_middle(tree: Equation | Inequality) -> Faulty:
+    if len(tree.sides) != 3:
+        return
+    low, middle, high = tree.sides
+    parts = terms(middle)
+    if len(parts) < 2:
+        return
+    for k, (sign, one) in enumerate(parts):
+        rest = summed([p for j, p in enumerate(parts) if j != k])
+        moved_low = Subtract(low, Group(one)) if sign > 0 else Add(low, Group(one))
+        moved_high = Subtract(high, Group(one)) if sign > 0 else Add(high, Group(one))
+        yield "one-side-only", replace(tree, sides=(moved_low, rest, high))
+        yield "one-side-only", replace(tree, sides=(low, rest, moved_high))
+        yield "one-side-only", replace(tree, sides=(low, rest, high))
+
+
+def one_number_changed(one: Tree, other: Tree) -> bool:
+    """Whether two trees differ in exactly one number as written."""
+    first, second = list(every(one)), list(every(other))
+    if len(first) != len(second):
+        return False
+    changed = 0
+    for a, b in zip(first, second, strict=True):
+        if type(a) is not type(b):
+            return False
+        if isinstance(a, Number) and isinstance(b, Number):
+            changed += a.value != b.value
+        elif isinstance(a, Letter) and a != b:
+            return False
+    return changed == 1
+
+
+def first_number(tree: Tree) -> Fraction | None:
+    """The number that an expression begins with."""
+    while True:
+        tree = bare(tree)
+        match tree:
+            case Number(value=n):
+                return n
+            case Add(left=left) | Subtract(left=left) | Multiply(left=left) | Divide(left=left):
+                tree = left
+            case Power(base=base):
+                tree = base
+            case Percent(of=inner):
+                tree = inner
+            case _:
+                return None
