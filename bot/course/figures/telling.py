@@ -47,7 +47,8 @@ def plain(value: Fraction | int) -> str:
     if value.denominator == 1:
         return str(value.numerator).replace("-", "−")
     if 10000 % value.denominator == 0:
-        return f"{float(value):.4f}".rstrip("0").replace("-", "−")
+        whole, rest = divmod(abs(int(value * 10000)), 10000)  # exact, however long the number is
+        return f"{'−' if value < 0 else ''}{whole}.{rest:04}".rstrip("0")
     return f"{value.numerator}/{value.denominator}".replace("-", "−")
 
 
