@@ -7,19 +7,19 @@ from sqlalchemy.orm import Session
 
 from bot.messages import HandsOnShown, Message, NotForYou, NothingToPractise
 from bot.planner.extra import More, pass_over_items, plan_extra
-from bot.planner.history import PastDay, Wishes
-from bot.planner.pace import second_lesson as planned_second
+from bot.planner.history import Wishes
 from bot.planner.plan import Pick
 from bot.planner.plan_day import plan_day, seed_of
 from bot.records import days, people
 from bot.records.days import SchoolDay, Stage
 from bot.school import dates
 from bot.school.drawing import draw_all
-from bot.school.history import done_of, history_of
+from bot.school.history import history_of
 from bot.school.planning import what_lies_behind
-from bot.school.school import School
 from bot.school.wishes import in_force
 from bot.school_day.asking import Here
+from bot.school_day.offers import second_of
+from bot.school_day.onward import onward
 from bot.vocabulary import LessonId, Part, TemplateId, Why
 
 NEAR_ENOUGH = 60
@@ -28,8 +28,6 @@ NEAR_ENOUGH = 60
 
 def pass_over(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """*I know this already*: five items on the lesson; all right at first go pass it over."""
-    from bot.school_day.onward import onward
-
     if day.stage is not Stage.CARD or day.lesson is None:
         return [NotForYou(to=here.chat, why="gone")]
     picks = pass_over_items(here.school.syllabus, day.lesson, day.date, here.student.id)
@@ -47,15 +45,19 @@ def ten_more(s: Session, here: Here, day: SchoolDay) -> list[Message]:
 
 def practise(s: Session, here: Here, day: SchoolDay, words: str) -> list[Message]:
     """Practice that was asked for: a mix, what is weak, or a lesson by words of its title."""
-    from bot.school_day.onward import onward
-
     lesson = _lesson_meant(here, words) if words and words != "weak" else None
     if words and words != "weak" and lesson is None:
         return [NothingToPractise(to=here.chat, titles=_nearest(here, words))]
     history, wishes = what_lies_behind(s, here.school, here.student, day.date)
     used = frozenset(TemplateId(each.template) for each in days.items_of(s, day.id))
     wanted = More(lesson=lesson, weak=words == "weak")
-    picks = plan_extra(day.date, here.school.syllabus, history, wishes, wanted, here.student.id, used)
+    seed = here.student.id
+    picks = plan_extra(day.date, here.school.syllabus, history, wishes, wanted, seed, used)
+    if len(picks) < wanted.items:  # early in the year: the day's own kinds once more, with new numbers
+        asked = {pick.template for pick in picks}
+        further = plan_extra(day.date, here.school.syllabus, history, wishes, wanted, seed)
+        picks += tuple(pick for pick in further if pick.template not in asked)
+        picks = picks[: wanted.items]
     if not picks:
         return [NothingToPractise(to=here.chat)]
     first = days.last_place(s, day.id, Part.EXTRA) + 1
@@ -76,14 +78,6 @@ def _lesson_meant(here: Here, words: str) -> LessonId | None:
 def _nearest(here: Here, words: str) -> tuple[str, ...]:
     found = process.extract(words, _met_titles(here), scorer=fuzz.WRatio, limit=3)
     return tuple(title for title, _, _ in found)
-
-
-def hands_on_offered(school: School, day: SchoolDay) -> str:
-    """Title of the hands-on lesson that a day offers, or nothing."""
-    task = day.notes.get("hands_on")
-    if not task or day.notes.get("hands_on_begun"):
-        return ""
-    return school.course.hands_on_lesson(str(task)).title
 
 
 def hands_on(s: Session, here: Here, day: SchoolDay) -> list[Message]:
@@ -112,8 +106,6 @@ def hands_on(s: Session, here: Here, day: SchoolDay) -> list[Message]:
 
 def send_answers(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """The hands-on lesson was done: its answers, one by one."""
-    from bot.school_day.onward import onward
-
     if not day.notes.get("hands_on_begun"):
         return [NotForYou(to=here.chat, why="gone")]
     days.change_day(s, day.id, stage=Stage.HANDS_ON)
@@ -124,34 +116,9 @@ def _pick(here: Here, day: SchoolDay, template: TemplateId) -> Pick:
     return Pick(template, seed_of(here.student.id, day.date, template), Why.TODAY)
 
 
-def second_lesson_offered(s: Session, here: Here, day: SchoolDay) -> str:
-    """Title of the lesson that could be taken today as well, on a good day; or nothing."""
-    lesson = _second(s, here, day)
-    return here.school.title(lesson) if lesson else ""
-
-
-def _second(s: Session, here: Here, day: SchoolDay) -> LessonId | None:
-    if day.lesson is None or day.enough or day.small or day.notes.get("second") or day.closed_at is not None:
-        return None
-    wishes = in_force(s, here.student, day.date)
-    fresh = people.student(s, here.student.id)
-    calendar = dates.calendar_of(s, fresh, day.date)
-    history = history_of(s, here.school, fresh, day.date, wishes, calendar)
-    today = PastDay(
-        day=day.date,
-        number=history.school_day,
-        items=done_of(days.items_of(s, day.id)),
-        lesson=here.school.course.lesson(day.lesson).n,
-        minutes=day.seconds / 60,
-    )
-    return planned_second(here.school.syllabus, history, today, Wishes(minutes=fresh.minutes))
-
-
 def second_lesson(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """*One more lesson*: its card and guided practice, without any more review."""
-    from bot.school_day.onward import onward
-
-    lesson = _second(s, here, day) if day.stage is Stage.DONE else None
+    lesson = second_of(s, here, day) if day.stage is Stage.DONE else None
     if lesson is None:
         return [NotForYou(to=here.chat, why="gone")]
     fresh = people.student(s, here.student.id)

@@ -22,7 +22,7 @@ from bot.records.days import ItemState, SchoolDay, Stage
 from bot.records.people import change_student
 from bot.school.standing import count_up, lessons_met
 from bot.school.wishes import in_force, link_of
-from bot.school_day import assessment, more
+from bot.school_day import assessment, offers
 from bot.school_day.asking import Here, show
 from bot.vocabulary import Outcome, Part
 
@@ -231,6 +231,6 @@ def done(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> Me
         puzzle_open=puzzle,
         lead=lead,
         more=not still_open and day.closed_at is None,
-        hands_on=more.hands_on_offered(here.school, day),
-        second=more.second_lesson_offered(s, here, day),
+        hands_on=offers.hands_on_offered(here.school, day),
+        second=offers.second_lesson_offered(s, here, day),
     )

@@ -1,0 +1,48 @@
+"""What a finished day may offer: something to do with one's hands, a second lesson."""
+
+from __future__ import annotations
+
+from sqlalchemy.orm import Session
+
+from bot.planner.history import PastDay, Wishes
+from bot.planner.pace import second_lesson as planned_second
+from bot.records import days, people
+from bot.records.days import SchoolDay
+from bot.school import dates
+from bot.school.history import done_of, history_of
+from bot.school.school import School
+from bot.school.wishes import in_force
+from bot.school_day.asking import Here
+from bot.vocabulary import LessonId
+
+
+def hands_on_offered(school: School, day: SchoolDay) -> str:
+    """Title of the hands-on lesson that a day offers, or nothing."""
+    task = day.notes.get("hands_on")
+    if not task or day.notes.get("hands_on_begun"):
+        return ""
+    return school.course.hands_on_lesson(str(task)).title
+
+
+def second_lesson_offered(s: Session, here: Here, day: SchoolDay) -> str:
+    """Title of the lesson that could be taken today as well, on a good day; or nothing."""
+    lesson = second_of(s, here, day)
+    return here.school.title(lesson) if lesson else ""
+
+
+def second_of(s: Session, here: Here, day: SchoolDay) -> LessonId | None:
+    """The lesson that could be taken today as well: all went well, and the family's minutes are not used up."""
+    if day.lesson is None or day.enough or day.small or day.notes.get("second") or day.closed_at is not None:
+        return None
+    wishes = in_force(s, here.student, day.date)
+    fresh = people.student(s, here.student.id)
+    calendar = dates.calendar_of(s, fresh, day.date)
+    history = history_of(s, here.school, fresh, day.date, wishes, calendar)
+    today = PastDay(
+        day=day.date,
+        number=history.school_day,
+        items=done_of(days.items_of(s, day.id)),
+        lesson=here.school.course.lesson(day.lesson).n,
+        minutes=day.seconds / 60,
+    )
+    return planned_second(here.school.syllabus, history, today, Wishes(minutes=fresh.minutes))
