@@ -17,7 +17,7 @@ _FOUND = re.compile(
     r"|(?P<hashtag>(?<!\w)#\w*[^\W\d_]\w*)"
 )
 _HTTP = re.compile(
-    r"(?:https?://)?[^\s/?#:@]+\.[^\s/?#]+|https?://(?:localhost|\d+\.\d+\.\d+\.\d+)(?::\d+)?(?:[/?#].*)?"
+    r"(?:(?:https?://)?[^\s/?#:@]+\.[^\s/?#]+|https?://(?:localhost|\d+\.\d+\.\d+\.\d+)(?::\d+)?)(?:[/?#].*)?"
 )
 
 
