@@ -81,6 +81,8 @@ class TableOf:
     rows: Sequence[Sequence[str]]
     shares: Sequence[float] = ()
     note: str = ""
+    figures: Sequence[Mapping[str, Any] | None] = ()
+    """A figure for each row, in a column of its own at the end; None leaves it empty."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -202,8 +204,17 @@ def _table(table: TableOf, formulas: Formulas) -> Iterator[Block]:
         yield {"is": "text", "runs": formulas.text(table.note)}
     columns = max([len(table.head), *(len(row) for row in table.rows)])
     rows = [[_cell(cell, formulas) for cell in [*row, *[""] * columns][:columns]] for row in table.rows]
+    if table.figures:
+        columns += 1
+        for row, figure in zip(rows, [*table.figures, *[None] * len(rows)], strict=False):
+            row.append({"picture": sheet(draw(figure))} if figure else "")
     shares = [*table.shares, *[1.0] * columns][:columns]
-    yield {"is": "table", "head": list(table.head), "rows": rows, "shares": shares}
+    yield {
+        "is": "table",
+        "head": [*table.head, *[""] * (columns - len(table.head))] if table.head else [],
+        "rows": rows,
+        "shares": shares,
+    }
 
 
 def _cell(cell: str, formulas: Formulas) -> object:

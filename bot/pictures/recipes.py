@@ -7,7 +7,7 @@ from typing import Any
 
 import msgspec
 
-from bot.pictures import charts, figures, maths, papers
+from bot.pictures import charts, course_papers, figures, maths, papers
 from bot.pictures.canvas import Canvas
 from bot.pictures.typeset import typeset
 
@@ -32,6 +32,12 @@ RECIPES: Mapping[str, tuple[Any, Callable[[Any], bytes]]] = {
     "letter": (papers.Letter, papers.letter),
     "record": (papers.Record, papers.record),
     "course-list": (papers.CourseList, papers.course_list),
+    "scope-and-sequence": (course_papers.ScopeAndSequence, course_papers.scope_and_sequence),
+    "standards": (course_papers.StandardsTable, course_papers.standards),
+    "glossary": (course_papers.Glossary, course_papers.glossary),
+    "formula-sheet": (course_papers.FormulaSheet, course_papers.formula_sheet),
+    "materials": (course_papers.Materials, course_papers.materials),
+    "tests-to-come": (course_papers.TestsToCome, course_papers.tests_to_come),
 }
 """Name, the type its data is read as, and what makes it."""
 

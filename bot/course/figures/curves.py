@@ -8,6 +8,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 
 from bot.course.figures.reading import number
+from bot.maths import Undefined, Unreadable, read, value
 
 _SIDE = re.compile(r"\s*(<|≤|>|≥)\s*")
 _TURNED = {"<": ">", "≤": "≥", ">": "<", "≥": "≤"}
@@ -35,8 +36,6 @@ def curve(text: str) -> Curve | None:
 
 
 def _height(formula: str) -> Callable[[Fraction], Fraction | None] | None:
-    from bot.maths import Undefined, Unreadable, read, value
-
     try:
         tree = read(formula)
     except Unreadable:
