@@ -142,7 +142,7 @@ def formula_sheet(data: FormulaSheet) -> bytes:
         pictured = any(figures)
         head = _head(data.words, "what", "formula", *(["picture"] if pictured else []))
         cells = [(what, formula) for what, formula, _ in rows]
-        tables.append(TableOf(title, head, cells, (2, 2.4, 2), figures=figures if pictured else ()))
+        tables.append(TableOf(title, head, cells, (1.6, 2.4, 2.6), figures=figures if pictured else ()))
     return course_list(CourseList(data.title, tables, data.under, look=data.look))
 
 

@@ -202,19 +202,16 @@ def _table(table: TableOf, formulas: Formulas) -> Iterator[Block]:
         yield {"is": "heading", "text": table.heading}
     if table.note:
         yield {"is": "text", "runs": formulas.text(table.note)}
-    columns = max([len(table.head), *(len(row) for row in table.rows)])
+    # A column of figures has a heading of its own, so the words have one column less.
+    columns = max([len(table.head) - bool(table.figures), *(len(row) for row in table.rows)])
     rows = [[_cell(cell, formulas) for cell in [*row, *[""] * columns][:columns]] for row in table.rows]
     if table.figures:
         columns += 1
         for row, figure in zip(rows, [*table.figures, *[None] * len(rows)], strict=False):
             row.append({"picture": sheet(draw(figure))} if figure else "")
     shares = [*table.shares, *[1.0] * columns][:columns]
-    yield {
-        "is": "table",
-        "head": [*table.head, *[""] * (columns - len(table.head))] if table.head else [],
-        "rows": rows,
-        "shares": shares,
-    }
+    head = [*table.head, *[""] * columns][:columns] if table.head else []
+    yield {"is": "table", "head": head, "rows": rows, "shares": shares}
 
 
 def _cell(cell: str, formulas: Formulas) -> object:
