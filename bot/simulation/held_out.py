@@ -15,7 +15,8 @@ class TwoSpeeds(Person):
     quick one, and the slow one learns from it, most when the quick one had faded.
     """
 
-    SPREAD = 0.6
+    SPREAD = 0.8
+    RATE = 0.16
     QUICK_DAYS, SLOW_DAYS = 6.0, 250.0
 
     def __init__(self, seed: int, course: Sequence[CourseRow]) -> None:
@@ -40,7 +41,7 @@ class TwoSpeeds(Person):
         if skill not in self.strength:
             return
         quick, slow = self._now(skill, day)
-        rate = min(0.5, 0.16 * self.ease[skill]) * worth * (1.0 if right else 0.6)
+        rate = min(0.5, self.RATE * self.ease[skill]) * worth * (1.0 if right else 0.6)
         slow += rate * (1 - slow) * (1 - 0.75 * quick)
         self.strength[skill] = (quick + 0.5 * worth * (1 - quick), slow, day)
 
@@ -50,7 +51,9 @@ class AllOrNothing(Person):
     another day; a miss teaches it again with some luck.
     """
 
-    SPREAD = 0.7
+    SPREAD = 0.9
+    RISK = 0.08
+    LEAST = 0.004
 
     def __init__(self, seed: int, course: Sequence[CourseRow]) -> None:
         super().__init__(seed, course)
@@ -73,7 +76,7 @@ class AllOrNothing(Person):
 
     def _meet(self, skill: str, day: int, ground: float) -> None:
         self.known[skill] = 0.55 + 0.35 * ground
-        self.risk[skill] = 0.05 / self.ease[skill]
+        self.risk[skill] = self.RISK / self.ease[skill]
         self.last[skill] = day
 
     def _practise(self, skill: str, day: int, right: bool, worth: float) -> None:
@@ -82,7 +85,7 @@ class AllOrNothing(Person):
         if self.known[skill] < 0.5:
             self.known[skill] = min(0.85, 0.45 * self.ease[skill] ** 0.5) * worth
         elif right:
-            self.risk[skill] = max(0.0012, self.risk[skill] * (1 - 0.22 * worth))
+            self.risk[skill] = max(self.LEAST, self.risk[skill] * (1 - 0.22 * worth))
 
     def _touch(self, skill: str, day: int) -> None:
         if day > self.last[skill]:
@@ -95,7 +98,8 @@ class Linked(Person):
     as that is known.
     """
 
-    SPREAD = 0.9
+    SPREAD = 1.0
+    RATE = 0.6
 
     def __init__(self, seed: int, course: Sequence[CourseRow]) -> None:
         super().__init__(seed, course)
@@ -105,7 +109,7 @@ class Linked(Person):
     def chance(self, skill: str, day: int) -> float:
         if skill not in self.span:
             return 0.0
-        return float((1 + (day - self.last[skill] + 0.5) / self.span[skill]) ** -0.6)
+        return float((1 + (day - self.last[skill] + 0.5) / self.span[skill]) ** -0.7)
 
     def _meet(self, skill: str, day: int, ground: float) -> None:
         self.span[skill] = 2.5 * self.ease[skill] * (0.3 + 0.7 * ground)
@@ -116,7 +120,7 @@ class Linked(Person):
             return
         below = self.built_on[skill]
         ground = sum(self.chance(earlier, day) for earlier in below) / len(below) if below else 1.0
-        self._strengthen(skill, day, (0.9 if right else 0.45) * worth * (0.5 + 0.5 * ground))
+        self._strengthen(skill, day, self.RATE * (1.0 if right else 0.5) * worth * (0.5 + 0.5 * ground))
         if right:
             for earlier in below:
                 if earlier in self.span:

@@ -15,6 +15,8 @@ from bot.simulation.students import Student
 
 SAMPLE_DAYS = 30
 """The last days on which a fixed mixed sample is looked at."""
+LOOK_EVERY = 2
+"""Days from one such look to the next."""
 SAMPLE_ITEMS = 40
 LOOKS = 25
 """Attempts of copies by which a skill's chance is judged where the student class can't be asked for it."""
@@ -81,7 +83,7 @@ def live(
                 longest = max(longest, day - seen.get(skill, day))
                 seen[skill] = day
         curve.append(float(student.known_share(day)))
-        if day > days - SAMPLE_DAYS:
+        if day > days - SAMPLE_DAYS and (days - day) % LOOK_EVERY == 0:
             hits += _look(student, sample, day, seed)
     longest = max([longest, *(days - last for last in seen.values())])
     chances = _chances(student, sorted(seen), days, seed)
