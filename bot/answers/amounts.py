@@ -189,7 +189,9 @@ class _Scan:
                 if word in ",;&:":
                     self.word(word)
             elif word.isalpha():
-                if word in "ai" and (space or i == 0) and not self.maths[-1:].isdigit():
+                if word == "y" and space and i + 1 < n and tokens[i + 1][0]:
+                    self.word(word)
+                elif word in "ai" and (space or i == 0) and not self.maths[-1:].isdigit():
                     self.word(word)
                 elif (
                     word == "n"

@@ -24,11 +24,15 @@ _AGAIN = re.compile(
     r"mejor dicho|wait)\b[ ,.;:!]*"
 )
 _NO = re.compile(
-    r"[ ,.;:!]+(?:no|nope|not)\b[ ,.;:!]*(?!more|less|great|few|big|small|sol|wait|rem|res|answ)"
+    r"[ ,.;:!]+(?:no|nope|not)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|val|hay|"
+    r"tiene|men|may|exis|equal))[ ,.;:!]*"
+)
+    r"[ ,.;:!]+(?:no|nope|not)\b[ ,.;:!]*(?!more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|val|hay|tiene|men|may|exis)"
 )
 _SO = re.compile(
     r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)[ ,.;:]*"
 )
+_OR_SO = re.compile(r"[ ,]+or (?:so|something)\b")
 _OR = re.compile(
     r" *(?:\bor maybe\b|\bor even\b|\bor else\b|\bor\b|\bo tal vez\b|\bo quizas?\b|\?+(?= ?[^ ?]))[ ,]*"
 )
@@ -50,7 +54,7 @@ _LEAD = re.compile(
     r"(?:(?:the |my |our |la |el |mi )?(?:final |correct |right |new )?"
     r"(?:answer|anwser|awnser|asnwer|ans|answers|solution|solutions|result|respuesta|respuestas|solucion|resultado|equation|"
     r"expression|ecuacion|expresion|inequality|desigualdad|value|valor|word|palabra|option|opcion|letter|letra|choice|"
-    r"coordinates|coordenadas|ratio|razon|rule|function|formula|factors|time|hora|total|it|that|this)"
+    r"coordinates|coordenadas|ratio|razon|rule|function|formula|factors|total|it|that|this|time(?= ?[:=]))"
     r"(?: should be| would be| will be| must be| could be| might be| comes out to| came out to| turns out to be| is| was| are"
     r"| equals| es| son| seria|s)?(?: ?[:=] ?| |$)(?:to be )?"
     r"|(?:its|it is|it was|thats|that is|theyre|they are|there are|there is|i think|i thought|i believe|i guess|i say|"
@@ -83,17 +87,22 @@ def small(text: str) -> str:
 
 def trimmed(text: str) -> str:
     """Without quotation marks around and punctuation behind; dots that repeat a decimal stay."""
-    text = text.strip(" \n\"'`_")
+    text = text.strip(" \n`_")
+    if text[:1] in "\"'" and text[:1] == text[-1:]:
+        text = text[1:-1].strip(" \n")
+    text = text.lstrip("\"'")
+    if text[-1:] in "\"'" and not text[-2:-1].isdigit():
+        text = text.rstrip("\"'")
     if text[:1] == "*" == text[-1:] and len(text) > 2:
         text = text.strip("*")
-    end = text.rstrip(" \n.!?;\"'`")
+    end = text.rstrip(" \n.!?;`")
     if end != text:
         tail = text[len(end) :]
         if tail.startswith("..") and re.search(r"\.\d+$", end):
             return end + "..."
         if tail.startswith((" ..", "..")) and re.search(r"\.\d+$", end):
             return end + "..."
-        text = end
+        text = end.rstrip(" ,") if ".." in tail else end
     return text.lstrip(" .!?;" if not re.match(r"[.][\d(]", text) else " ")
 
 
@@ -106,7 +115,9 @@ def asks_for_help(text: str) -> bool:
 
 def without_help(text: str) -> str:
     """`idk maybe 7` without its first words."""
-    return _HELP.sub(" ", text).strip(" ,.;:!?") if WORD.search(text) else text
+    if not WORD.search(text) or not _HELP.search(text):
+        return text
+    return _HELP.sub(" ", text).strip(" ,;:!?")
 
 
 def without_reason(text: str) -> str:
@@ -130,6 +141,7 @@ def without_lead(text: str) -> str:
 def newest(text: str, no: bool = True) -> str:
     """The last of several answers: after *no*, *wait*, *i mean*, *so*, an arrow."""
     if WORD.search(text):
+        text = _OR_SO.sub("", text)
         parts = [part for part in _AGAIN.split(text) if part and part.strip(" ,.;:!?")]
         text = parts[-1] if parts else text
         if no:

@@ -30,6 +30,7 @@ _X_TIMES = re.compile(r"(?<=[a-z\d)]) ?x ?(?=[a-z\d(√π])|(?<=[a-wyz\d)]) x (?
 _LETTER_DIGIT = re.compile(r"(?<![a-z])([a-z])(\d+)(?![\d.])")
 _UNDER_BAR = re.compile(r"(\d+)/(\d*[a-z](?:\^\d+)?(?: ?[a-z](?:\^\d+)?)*)")
 _OF = re.compile(r"(?<=[\d%]) of (?=[a-z\d(])")
+_PART_OF = re.compile(r"(?<=\d) of (?=[a-z(])")
 _TWICE = re.compile(r"\b(?:twice|double|el doble de) (?=[a-z(])")
 _LESS_THAN = re.compile(r"^(\d+) less than ([a-z]|\d+[a-z])$")
 _MORE_THAN = re.compile(r"^(\d+) more than ([a-z]|\d+[a-z])$")
@@ -53,6 +54,7 @@ def expression_text(text: str, letters: frozenset[str]) -> str:
         text = _LESS_THAN.sub(r"\2 - \1", text)
         text = _MORE_THAN.sub(r"\2 + \1", text)
         text = spoken(text)
+        text = _PART_OF.sub(" ", text)
     if "," in text or ".." in text or "." in text:
         text = plain_marks(text)
     if "x" in text and "x" not in letters:
@@ -103,6 +105,8 @@ def grade_expression(text: str, key: Key, want: Expected) -> Finding:
         given = [one for one in options if one]
         if not given or len(given) > 12:
             raise Unreadable("several-answers")
+        if key.form == "factored" and all("=" in one for one in given):
+            return Finding(WRONG)  # solved instead of factored
         findings = [_sides(one, key, want) for one in given]
         if any(f.verdict == WRONG for f in findings) and any(f.verdict != WRONG for f in findings):
             raise Unreadable("several-answers")

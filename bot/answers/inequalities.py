@@ -38,7 +38,7 @@ _INTERVAL = re.compile(
 )
 _BUILDER = re.compile(r"^\{ ?[a-z] ?[|:] ?(.*?)\}?$")
 _PLAIN_WORDS = re.compile(r"\b(?!sqrt\b|abs\b)[a-z]{2,}\b")
-_PIECES = re.compile(r" ?(?:[,;&]|\band\b|\by\b|\bbut\b|\bpero\b|\n|∩) ?")
+_PIECES = re.compile(r" ?(?:[,;&]|\band\b|(?<=\d )y(?= [a-z])|\bbut\b|\bpero\b|\n|∩) ?")
 
 
 @lru_cache(maxsize=1024)
@@ -122,16 +122,22 @@ def _in_signs(text: str, letter: str) -> str:
         text = _BETWEEN.sub(_between(letter), text)
         text = spoken(text, orders=True)
         text = _OR_EQUAL.sub(lambda m: "≤ " if m.group(1) == "<" else "≥ ", text)
+        text = re.sub(r"([<>]) ?(-? ?[\d./]+) or (?:[a-z] )?= ?\2(?![\d.])", _closed, text)
         text = re.sub(r"\bor\b|\band\b", lambda m: f" {m.group()} ", text)
         text = _PLAIN_WORDS.sub(lambda m: m.group() if m.group() in ("or", "and", "but") else "", text)
         text = re.sub(r"\s+", " ", text).strip(" ,")
         text = re.sub(r"^(?:and|or) | (?:and|but)$", "", text).strip()
         text = re.sub(rf"\b{letter} {letter}\b", letter, text)
-    pieces = re.split(r"( ?(?:\band\b|\bor\b|\by\b|[,;&]) ?)", text)
+    pieces = re.split(r"( ?(?:\band\b|\bor\b|(?<=\d )y(?= [a-z])|[,;&]) ?)", text)
     for i, piece in enumerate(pieces):
         if piece[:1] in tuple("<>≤≥") and piece:
             pieces[i] = f"{letter} {piece}"
     return "".join(pieces).strip()
+
+
+def _closed(found: re.Match[str]) -> str:
+    """`> 3 or = 3` is `≥ 3`."""
+    return f"{'≤' if found.group(1) == '<' else '≥'} {found.group(2)}"
 
 
 def _between(letter: str):  # type: ignore[no-untyped-def]

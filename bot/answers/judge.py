@@ -116,7 +116,7 @@ def _graded(text: str, key: Key) -> Finding:
         text = LINES_JOIN[form].join(line for line in text.split("\n") if line.strip())
     text = trimmed(text)
     if form != "remainder":
-        text = newest(text, no=form not in ("equation-solution", "solutions-set", "inequality"))
+        text = newest(text)
     text = trimmed(without_lead(text))
     if not text:
         raise Unreadable("no-number")

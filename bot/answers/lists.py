@@ -192,6 +192,9 @@ def _coordinates(text: str) -> list[str]:
     return parts
 
 
+_BARE_LABELS = re.compile(r"^([a-z]) (-?[\d./]+),? (?:and )?([a-z]) (-?[\d./]+)$")
+
+
 def _by_labels(text: str) -> list[str] | None:
     """`x=2, y=-3`, `y is -3 and x is 2`: labels decide the order."""
     text = re.sub(r"\b(?:is|es|equals|equal to)\b", "=", text)
@@ -232,6 +235,8 @@ def _point(text: str, wants: tuple[Expected, ...]) -> Finding:
         raise Unreadable("no-number")
     if re.search(r"[,;] ?\)?$", text):
         raise Unreadable("unfinished")
+    if (found := _BARE_LABELS.match(text)) is not None:
+        text = f"{found.group(1)}={found.group(2)}, {found.group(3)}={found.group(4)}"
     labelled = _by_labels(text)
     if labelled is None and "=" in text:
         last = sides(text)[-1] if sides(text) else ""

@@ -164,7 +164,7 @@ def _said(text: str) -> bool:
     decided = True if first in _YES else False if first in _NO_WORDS else None
     if decided is not None and not (_UNSURE.search(text) and len(meant) < 4):
         second = meant[1] if len(meant) > 1 else ""
-        if re.search(r"\b(?:yes|y|true|si) ?(?:or|/|o) ?(?:no|n|false)\b", text):
+        if re.search(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b", text):
             raise Unreadable("several-answers")
         if (
             second in _YES

@@ -21,6 +21,7 @@ from bot.answers.shapes import (
     shape,
     shown_places,
 )
+from bot.answers.spoken import HAS_WORDS, spoken
 from bot.answers.units import PERCENT, Unit, wanted
 from bot.maths import Tree, Unreadable
 from bot.maths.exact import Quotient, approximate
@@ -125,15 +126,16 @@ def _one(text: str, key: Key, want: Expected) -> Finding:
 def _reading(text: str, key: Key, want: Expected) -> Finding:
     form = key.form
     asked = wanted("dollars") if form == "money" else want.asked
+    text = _colon_written(text, key, want)
     try:
         amounts = read_amounts(text, want, form, asked)
     except Unreadable:
         if form == "scientific" and (found := _CARET_LOST.match(text)):
             return _caret_lost(found, want)
         raise
-    if form == "money":
-        amounts = _dollars_and_cents(amounts, text)
     findings = [_graded(amount, key, want, text) for amount in amounts]
+    if len(findings) == 1 and findings[0].verdict == WRONG and _space_lost(text, want):
+        raise Unreadable("space-lost")
     if len(findings) == 1:
         return findings[0]
     if any(one.unit is not None for one in amounts[:1]) and all(f.verdict == RIGHT for f in findings):
@@ -141,11 +143,35 @@ def _reading(text: str, key: Key, want: Expected) -> Finding:
     return all_the_same(findings)
 
 
-def _dollars_and_cents(amounts: list[Amount], text: str) -> list[Amount]:
-    """`four fifty` in money: two bare numbers, the second of two digits."""
-    if len(amounts) != 2 and len(amounts) != 1:
-        return amounts
-    return amounts
+_RATIO = re.compile(r"^(-?\d+) ?: ?(\d+)$")
+_HOURS = re.compile(r"^(\d+) ?: ?(\d\d)(?: ?(?:h|hs|hrs?|hours?|horas?))?$")
+_SPOKEN_PRICE = re.compile(r"^(\d{1,3}) (\d\d)$")
+
+
+def _colon_written(text: str, key: Key, want: Expected) -> str:
+    """`5:4` for a fraction, `2:30` for hours, and `four fifty` for a price, written plainly."""
+    if ":" in text:
+        if (found := _HOURS.match(text)) and want.asked is not None and want.asked.unit.kinds == (("time", 1),):
+            return f"{found.group(1)} h {found.group(2)} min"
+        if found := _RATIO.match(text):
+            return f"{found.group(1)} ÷ {found.group(2)}"
+        text = _LABEL.sub("", text)
+    if key.form == "money" and HAS_WORDS.search(text) and (found := _SPOKEN_PRICE.match(spoken(text))):
+        return f"{found.group(1)}.{found.group(2)}"
+    return text
+
+
+_LABEL = re.compile(r"^[a-z] ?: ?(?=[-\d.])")
+_STUCK_MIXED = re.compile(r"^-?(\d{2,7})/(\d{1,4})$")
+
+
+def _space_lost(text: str, want: Expected) -> bool:
+    """`21/2` where 2 1/2 is expected."""
+    found = _STUCK_MIXED.match(text)
+    if found is None or want.number is None or want.number.denominator == 1:
+        return False
+    whole, part = divmod(abs(want.number), 1)
+    return whole > 0 and (found.group(1), found.group(2)) == (f"{whole}{part.numerator}", str(part.denominator))
 
 
 def _graded(amount: Amount, key: Key, want: Expected, text: str) -> Finding:
@@ -300,7 +326,8 @@ def _percent(amount: Amount, key: Key, want: Expected) -> tuple[Verdict, str]:
         return (FORM, "percent") if nearness(value, tree, want, Fraction(1, 100)) is not None else (WRONG, "")
     if nearness(value, tree, want, one) is not None:
         return FORM, "percent"
-    if nearness(value, tree, want, Fraction(100)) is not None:
+    hundredth = Quotient({term: Fraction(c) / 100 for term, c in value.top.items()}, value.bottom)
+    if nearness(hundredth, Percent(tree), want, one) is not None:
         return UNIT, "percent-sign"
     return WRONG, ""
 

@@ -173,6 +173,8 @@ def _term(tree: Tree, powers: bool) -> str:
     if factors.reason:
         return factors.reason
     others = bool(factors.letters) or factors.sums > 0
+    if any(f"^{n}" in factors.letters for n in factors.above):
+        return "like-terms"
     if factors.sums and not _sum_below_only(tree):
         return "brackets"
     if any(count > 1 for count in factors.letters.values()):
