@@ -27,8 +27,6 @@ _NO = re.compile(
     r"[ ,.;:!]+(?:no|nope|not)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|val|hay|"
     r"tiene|men|may|exis|equal))[ ,.;:!]*"
 )
-    r"[ ,.;:!]+(?:no|nope|not)\b[ ,.;:!]*(?!more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|val|hay|tiene|men|may|exis)"
-)
 _SO = re.compile(
     r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)[ ,.;:]*"
 )
