@@ -24,7 +24,7 @@ WREN, TOVE, GROUP = 103, 102, -1001
 TOKEN = "900000001:loopback-only"
 
 TABLE = [
-    ("too_many", {"retry_after": 7}, RetryAfter, "Retry in 7 seconds", False),
+    ("too_many", {"retry_after": 7}, RetryAfter, "Retry in (0:00:07|7 seconds)", False),
     ("error_before", {}, NetworkError, "Internal Server Error", False),
     ("error_after", {}, NetworkError, "Internal Server Error", True),
     ("bad_gateway", {}, NetworkError, "Bad Gateway", False),
