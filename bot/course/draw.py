@@ -367,7 +367,7 @@ def _label(text: str, draw_: Draw) -> str:
                 shown = draw_.bare(Call("value", (tree,))) if _is_value(tree, draw_) else draw_.bare(tree)
             except Undefined:
                 continue
-            return f"{shown} {unit}".rstrip()
+            return f"{shown} {unit}".rstrip().replace(" °", "°")  # degrees stand close to their number
     return text
 
 

@@ -22,6 +22,7 @@ from bot.maths.tree import (
     Point,
     Ratio,
     Root,
+    TheAnswer,
     Tree,
     every,
     letters_in,
@@ -85,7 +86,8 @@ class Draw:
     def worth(self, tree: Tree) -> Worth:
         """The number, or list of numbers, that the tree stands for. Raises Undefined."""
         letters: Mapping[str, Worth] = self.letters
-        if self.answer is not None:
+        # An answer such as 2:3 has no value of its own, so it is bound only where it is named.
+        if self.answer is not None and any(isinstance(one, TheAnswer) for one in every(tree)):
             letters = {**letters, "answer": value(self.answer)}
         return work_out(tree, letters)
 
