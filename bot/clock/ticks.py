@@ -48,6 +48,8 @@ class Ticks(Generic[Job]):
         self._due = due
         self._look = look
         self._scheduler: AsyncIOScheduler | None = None
+        self._ticking = False
+        self._moved = False
 
     async def run(self, wake: Callable[[], None]) -> None:
         """Tick until cancelled; `wake` is called in the event loop when there is something to send."""
@@ -73,11 +75,24 @@ class Ticks(Generic[Job]):
 
     def soon(self) -> None:
         """Tick now instead of within a minute: the clock was moved."""
-        if self._scheduler is not None:
+        self._moved = True
+        if self._scheduler is not None and not self._ticking:
             self._scheduler.modify_job("tick", next_run_time=datetime.now(self._scheduler.timezone))
 
     async def tick(self, wake: Callable[[], None]) -> None:
-        """Do all that is due now. One student's failure is no other's."""
+        """Do all that is due now, and again if the clock was moved meanwhile."""
+        self._ticking = True
+        try:
+            self._moved = False
+            await self._all_due(wake)
+            while self._moved:
+                self._moved = False
+                await self._all_due(wake)
+        finally:
+            self._ticking = False
+
+    async def _all_due(self, wake: Callable[[], None]) -> None:
+        """Look at everybody who is due. One student's failure is no other's."""
         loop = asyncio.get_running_loop()
         try:
             jobs = await loop.run_in_executor(self._executor, self._who)

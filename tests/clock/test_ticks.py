@@ -160,3 +160,19 @@ async def test_the_first_tick_comes_at_once_and_another_when_the_clock_was_moved
     running.cancel()
     await asyncio.wait([running])
     assert opened(household) == ["2026-09-14", "2026-09-15"]
+
+
+async def test_a_clock_moved_in_the_middle_of_a_tick_is_looked_at_again(household):
+    clock = DemoClock(NOON)
+    due, look = opening("UTC")
+
+    def moving(s, student, now):
+        said = look(s, student, now)
+        if clock.now() < NOON + timedelta(hours=20):
+            clock.go_on(timedelta(days=1))
+            one.soon()
+        return said
+
+    one = ticks(household, clock, due, moving)
+    await one.tick(lambda: None)
+    assert opened(household) == ["2026-09-14", "2026-09-15"]
