@@ -1,6 +1,6 @@
 """first tables
 
-Revision: 56702bddece2, after , 2026-11-25 14:47:46.961342
+Revision: 9970b9ef0c6e, after , 2026-11-25 15:03:59.486179
 """
 
 from __future__ import annotations
@@ -8,7 +8,7 @@ from __future__ import annotations
 import sqlalchemy as sa
 from alembic import op
 
-revision = "56702bddece2"
+revision = "9970b9ef0c6e"
 down_revision = None
 branch_labels = None
 depends_on = None
