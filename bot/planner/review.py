@@ -14,7 +14,7 @@ from datetime import date
 from heapq import heapify, heappop, heappush
 
 from bot.planner.history import History, PastDay, Wishes
-from bot.planner.memory import Memory, gain, recall
+from bot.planner.memory import gain, recall
 from bot.planner.plan import Because
 from bot.planner.syllabus import EASY, HARD, MIDDLE, Syllabus, Template
 from bot.vocabulary import Outcome, Part, SkillId, TemplateId, Why
@@ -29,12 +29,12 @@ RECENT_DAYS = 5
 """School days for which a lesson counts as recent."""
 SAME_LESSON = 3
 """Most review items of one lesson on one day, unless nothing else is left."""
-AGAIN_TODAY = 0.2
-"""What a further practice on the same day is still worth, against the first."""
-OPEN = 0.7
-"""Weight of what is still open about a skill (see `_still_open`), against what practice keeps from being
-forgotten.
+AGAIN_TODAY = 1 / 60
+"""What a further practice on the same day is still worth against the first, for each item that the day
+holds.
 """
+FEW = 1.0
+"""How much more a skill counts that was met in few items so far, for each item that the day holds."""
 YESTERDAY_SHARE = 6
 """At most one item in so many is a miss of yesterday."""
 
@@ -69,6 +69,7 @@ class Table:
     soon: frozenset[SkillId]
     picked: list[Choice]
     per_lesson: Counter[str]
+    count: int
 
 
 def choose(
@@ -85,7 +86,7 @@ def choose(
     `today` is the number of the lesson taught on that day; `taken` are templates that guided practice uses.
     Fewer than `count` come back only when too little was taught.
     """
-    table = lay(day, syllabus, history, wishes, today, taken)
+    table = lay(day, syllabus, history, wishes, count, today, taken)
     _pinned(table, count)
     _yesterday(table, count)
     _too_long_away(table, count)
@@ -105,7 +106,7 @@ def choose_sure(
     """Up to `count` picks that are likeliest to go right, of as many lessons: for the first days after a
     long break.
     """
-    table = lay(day, syllabus, history, wishes, today, taken)
+    table = lay(day, syllabus, history, wishes, count, today, taken)
     _pinned(table, count)
     for template in sorted(
         table.open.values(), key=lambda template: (-_chance(table, template), template.id)
@@ -127,7 +128,7 @@ def choose_weak(
     taken: frozenset[TemplateId] = frozenset(),
 ) -> list[Choice]:
     """Up to `count` picks that are least likely to go right, two of a lesson at most."""
-    table = lay(day, syllabus, history, wishes, today, taken)
+    table = lay(day, syllabus, history, wishes, count, today, taken)
     for template in sorted(table.open.values(), key=lambda template: (_chance(table, template), template.id)):
         if len(table.picked) >= count:
             break
@@ -141,6 +142,7 @@ def lay(
     syllabus: Syllabus,
     history: History,
     wishes: Wishes,
+    count: int,
     today: int | None,
     taken: frozenset[TemplateId],
 ) -> Table:
@@ -170,6 +172,7 @@ def lay(
         soon=_needed_soon(syllabus, met),
         picked=[],
         per_lesson=Counter(),
+        count=count,
     )
     for past in history.days:
         for item in past.items:
@@ -188,7 +191,7 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
                 table.worth[skill] = 0.25
                 continue
             table.chance[skill] = recall(memory, table.day)
-            worth = gain(memory, table.day, AHEAD_DAYS) + OPEN * _still_open(memory)
+            worth = gain(memory, table.day, AHEAD_DAYS) * (1 + FEW * table.count / (memory.met + 1))
             if skill in table.soon:
                 worth *= 1.2
             if skill in table.missteps:
@@ -205,12 +208,6 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
         skill: history.school_day - seen.get(skill, history.school_day - AWAY_AT_MOST - 1)
         for skill in table.worth
     }
-
-
-def _still_open(memory: Memory) -> float:
-    """Most for a skill that was met rarely and missed about every other time: there an item teaches most."""
-    right = (memory.met - memory.missed + 2) / (memory.met + 3)
-    return right * (1 - right) / (memory.met + 1)
 
 
 def _last_seen(table: Table) -> dict[SkillId, int]:
@@ -368,7 +365,7 @@ def _take(table: Table, template: Template, why: Why, skill: SkillId | None = No
     table.per_lesson[template.lesson] += 1
     for practised in template.skills:
         if practised in table.worth:
-            table.worth[practised] *= AGAIN_TODAY
+            table.worth[practised] *= min(0.5, AGAIN_TODAY * table.count)
 
 
 def _main_skill(table: Table, template: Template) -> SkillId | None:
