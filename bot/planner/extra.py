@@ -35,7 +35,8 @@ def plan_extra(
     seed: int,
     used_today: frozenset[TemplateId] = frozenset(),
 ) -> tuple[Pick, ...]:
-    """Items for extra practice, in order. Those of `used_today` come last and with new numbers.
+    """Items for extra practice, in order. Those of `used_today` give way to others that are worth as much,
+    and come with new numbers.
 
     A lesson that wasn't met yet gives nothing.
     """

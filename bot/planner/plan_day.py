@@ -63,7 +63,7 @@ def plan_day(day: date, syllabus: Syllabus, history: History, wishes: Wishes, se
         lesson=lesson.id if lesson else None,
         sitting=history.sitting if lesson else 1,
         guided=tuple(Pick(template.id, seed_of(seed, day, template.id), Why.TODAY) for template in guided),
-        review=tuple(_pick(choice, seed, day) for choice in review),
+        review=tuple(_pick(choice, seed, day, guided) for choice in review),
         test=test.n if test and kind is DayKind.TEST else None,
         hands_on=_hands_on(syllabus, history) if kind is DayKind.LIGHT else None,
         own_items=own_items,
@@ -171,9 +171,10 @@ def _warm_up(history: History) -> tuple[WarmUp, ...]:
     return (WarmUp.NUMBER_FACTS, second)
 
 
-def _pick(choice: Choice, seed: int, day: date) -> Pick:
+def _pick(choice: Choice, seed: int, day: date, guided: tuple[Template, ...]) -> Pick:
     name = choice.template.id
-    return Pick(name, seed_of(seed, day, name), choice.why, choice.because)
+    again = 1 if choice.template in guided else 0  # other numbers than an hour ago
+    return Pick(name, seed_of(seed, day, name, again), choice.why, choice.because)
 
 
 def _dropped(

@@ -70,6 +70,7 @@ class Table:
     picked: list[Choice]
     per_lesson: Counter[str]
     count: int
+    taken: frozenset[TemplateId]
 
 
 def choose(
@@ -83,7 +84,8 @@ def choose(
 ) -> list[Choice]:
     """Up to `count` picks for review, in order of importance.
 
-    `today` is the number of the lesson taught on that day; `taken` are templates that guided practice uses.
+    `today` is the number of the lesson taught on that day; `taken` are templates that guided practice uses:
+    they come with new numbers, and others are taken before them.
     Fewer than `count` come back only when too little was taught.
     """
     table = lay(day, syllabus, history, wishes, count, today, taken)
@@ -160,7 +162,6 @@ def lay(
             for template in syllabus.templates
             if template.review
             and needed[template.id] <= met
-            and template.id not in taken
             and template.id not in wishes.dropped
             and wishes.dropped_skills.isdisjoint(template.skills)
         },
@@ -173,6 +174,7 @@ def lay(
         picked=[],
         per_lesson=Counter(),
         count=count,
+        taken=taken,
     )
     for past in history.days:
         for item in past.items:
@@ -331,11 +333,15 @@ def _by_worth(table: Table, count: int) -> None:
 
 
 def _worth(table: Table, template: Template) -> float:
-    """Summed over the item's skills; a template used lately or of the wrong level counts a little less."""
+    """Summed over the item's skills; a template used today or lately, or of the wrong level, counts a little
+    less.
+    """
     worth = sum(table.worth.get(skill, 0.05) for skill in template.skills)
     since = table.history.school_day - table.last_used.get(template.id, -100)
     if since < 10:
         worth *= 0.9 + 0.01 * since
+    if template.id in table.taken:
+        worth *= 0.9
     chance = _chance(table, template)
     if (chance < 0.6 and template.level == HARD) or (chance > 0.9 and template.level == EASY):
         worth *= 0.95

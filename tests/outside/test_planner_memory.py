@@ -2,8 +2,8 @@
 
 Source: py-fsrs (MIT licence), tests of version 6.3, cases "review card" and "memo state": two sequences of answers
 with the days until the next one, stability and difficulty after the second, and those after a first answer. Only
-these numbers are carried. The library reckons in minutes at first, the planner in days; on the same day both take its rule for the
-same day, so the values agree.
+these numbers are carried. The library counts in minutes at first, the planner in days; within one day both take
+its rule for the same day, so the values agree.
 """
 
 from __future__ import annotations

@@ -8,6 +8,7 @@ from datetime import date, timedelta
 from random import Random
 
 import pytest
+from hypothesis import settings
 
 from bot.planner.history import Done, History, PastDay, Wishes
 from bot.planner.memory import Evidence, Memory, remember_item
@@ -18,6 +19,9 @@ from bot.simulation.course import read_sequence
 from bot.vocabulary import Outcome, Part, SkillId
 
 FIRST_DAY = date(2026, 8, 31)
+
+settings.register_profile("no-clock", deadline=None)
+settings.load_profile("no-clock")
 
 
 @dataclass
