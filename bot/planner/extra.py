@@ -10,8 +10,9 @@ from bot.planner.order import arrange
 from bot.planner.pace import PASS_OVER
 from bot.planner.plan import Because, Pick
 from bot.planner.plan_day import seed_of
-from bot.planner.review import Choice, choose, choose_weak
+from bot.planner.review import choose, choose_weak
 from bot.planner.syllabus import EASY, Syllabus
+from bot.planner.table import Choice
 from bot.vocabulary import LessonId, TemplateId, Why
 
 TEN = 10

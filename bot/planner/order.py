@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
-from bot.planner.review import Choice
+from bot.planner.table import Choice
 from bot.vocabulary import Why
 
 FIRST = (Why.TUTOR_ASKED, Why.COMEBACK, Why.YESTERDAY)

@@ -17,8 +17,9 @@ from bot.planner.load import (
 )
 from bot.planner.order import arrange
 from bot.planner.plan import DayKind, DayPlan, Dropped, DropReason, Pick, WarmUp
-from bot.planner.review import Choice, choose, choose_sure
+from bot.planner.review import choose, choose_sure
 from bot.planner.syllabus import Lesson, Syllabus, Template, TestPlace
+from bot.planner.table import Choice
 from bot.vocabulary import TemplateId, Why
 
 GUIDED = 4

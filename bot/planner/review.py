@@ -1,76 +1,34 @@
 """Which items come back today, and why.
 
-Each template that may be asked has a worth: how much likelier its skills are to be known some weeks from now
-if they are practised today. Wishes come first, then what went wrong yesterday, then whatever has been away
-for too long, then the rest by worth. No solver: a rule that takes the next best item reads better, and a
-trial of an exact choice has nothing to win where worths hardly depend on each other.
+Wishes come first, then what went wrong yesterday, then whatever has to be met today so that nothing is away
+for too long, then the rest by worth. No solver: the worths hardly depend on each other, so taking the next
+best again and again finds what a solver would, and reads better.
 """
 
 from __future__ import annotations
 
-from collections import Counter
-from dataclasses import dataclass
 from datetime import date
 from heapq import heapify, heappop, heappush
 
 from bot.planner.history import History, PastDay, Wishes
-from bot.planner.memory import gain, recall
-from bot.planner.plan import Because
-from bot.planner.syllabus import EASY, HARD, MIDDLE, Syllabus, Template
+from bot.planner.syllabus import Syllabus, Template
+from bot.planner.table import (
+    AWAY_AT_MOST,
+    Choice,
+    Table,
+    chance_of,
+    is_picked,
+    lay,
+    reason_for,
+    take,
+    worth_of,
+)
 from bot.vocabulary import Outcome, Part, SkillId, TemplateId, Why
 
-AWAY_AT_MOST = 45
-"""School days that a skill once taught may be out of sight."""
-AHEAD_DAYS = 40
-"""Calendar days ahead for which practice is meant to hold."""
-SOON = 5
-"""Lessons ahead whose prerequisites are looked after."""
-RECENT_DAYS = 5
-"""School days for which a lesson counts as recent."""
 SAME_LESSON = 3
 """Most review items of one lesson on one day, unless nothing else is left."""
-AGAIN_TODAY = 1 / 60
-"""What a further practice on the same day is still worth against the first, for each item that the day
-holds.
-"""
-FEW = 1.0
-"""How much more a skill counts that was met in few items so far, for each item that the day holds."""
 YESTERDAY_SHARE = 6
 """At most one item in so many is a miss of yesterday."""
-
-
-@dataclass(frozen=True, slots=True)
-class Choice:
-    """A template that was picked for review, with its reason and the chance (0 to 1) that it goes right at
-    once.
-    """
-
-    template: Template
-    why: Why
-    because: Because
-    chance: float
-
-
-@dataclass(slots=True)
-class Table:
-    """What lies open while the picks of one day are made; filled once, then read and marked."""
-
-    day: date
-    syllabus: Syllabus
-    history: History
-    wishes: Wishes
-    today: int | None
-    open: dict[TemplateId, Template]
-    worth: dict[SkillId, float]
-    chance: dict[SkillId, float]
-    away: dict[SkillId, int]
-    last_used: dict[TemplateId, int]
-    missteps: dict[SkillId, str]
-    soon: frozenset[SkillId]
-    picked: list[Choice]
-    per_lesson: Counter[str]
-    count: int
-    taken: frozenset[TemplateId]
 
 
 def choose(
@@ -111,12 +69,12 @@ def choose_sure(
     table = lay(day, syllabus, history, wishes, count, today, taken)
     _pinned(table, count)
     for template in sorted(
-        table.open.values(), key=lambda template: (-_chance(table, template), template.id)
+        table.open.values(), key=lambda template: (-chance_of(table, template), template.id)
     ):
         if len(table.picked) >= count:
             break
         if table.per_lesson[template.lesson] == 0:
-            _take(table, template, Why.SURE)
+            take(table, template, Why.SURE)
     return table.picked
 
 
@@ -131,132 +89,21 @@ def choose_weak(
 ) -> list[Choice]:
     """Up to `count` picks that are least likely to go right, two of a lesson at most."""
     table = lay(day, syllabus, history, wishes, count, today, taken)
-    for template in sorted(table.open.values(), key=lambda template: (_chance(table, template), template.id)):
+    for template in sorted(
+        table.open.values(), key=lambda template: (chance_of(table, template), template.id)
+    ):
         if len(table.picked) >= count:
             break
         if table.per_lesson[template.lesson] < SAME_LESSON - 1:
-            _take(table, template, Why.FRAGILE)
+            take(table, template, Why.FRAGILE)
     return table.picked
-
-
-def lay(
-    day: date,
-    syllabus: Syllabus,
-    history: History,
-    wishes: Wishes,
-    count: int,
-    today: int | None,
-    taken: frozenset[TemplateId],
-) -> Table:
-    """Work out what may be asked on that day and what each skill's practice is worth."""
-    met = history.taught | ({today} if today is not None else frozenset())
-    needed = syllabus.needed_lesson
-    table = Table(
-        day=day,
-        syllabus=syllabus,
-        history=history,
-        wishes=wishes,
-        today=today,
-        open={
-            template.id: template
-            for template in syllabus.templates
-            if template.review
-            and needed[template.id] <= met
-            and template.id not in wishes.dropped
-            and wishes.dropped_skills.isdisjoint(template.skills)
-        },
-        worth={},
-        chance={},
-        away={},
-        last_used={},
-        missteps=_own_missteps(history),
-        soon=_needed_soon(syllabus, met),
-        picked=[],
-        per_lesson=Counter(),
-        count=count,
-        taken=taken,
-    )
-    for past in history.days:
-        for item in past.items:
-            table.last_used[item.template] = past.number
-    _see_skills(table, met)
-    return table
-
-
-def _see_skills(table: Table, met: frozenset[int]) -> None:
-    history, wishes = table.history, table.wishes
-    for n in met:
-        for skill in table.syllabus.by_number[n].skills:
-            memory = history.memories.get(skill)
-            if memory is None:
-                table.chance[skill] = 0.7 if n == table.today else 0.5
-                table.worth[skill] = 0.25
-                continue
-            table.chance[skill] = recall(memory, table.day)
-            worth = gain(memory, table.day, AHEAD_DAYS) * (1 + FEW * table.count / (memory.met + 1))
-            if skill in table.soon:
-                worth *= 1.2
-            if skill in table.missteps:
-                worth *= 1.3
-            if skill in wishes.more_of:
-                worth *= 3
-            if skill in wishes.fewer_of:
-                worth /= 3
-            table.worth[skill] = worth
-    seen = _last_seen(table)
-    if table.today is not None:
-        seen.update(dict.fromkeys(table.syllabus.by_number[table.today].skills, history.school_day))
-    table.away = {
-        skill: history.school_day - seen.get(skill, history.school_day - AWAY_AT_MOST - 1)
-        for skill in table.worth
-    }
-
-
-def _last_seen(table: Table) -> dict[SkillId, int]:
-    """Number of the school day on which each skill was last met, in an item or as its lesson."""
-    seen: dict[SkillId, int] = {}
-    for past in table.history.days:
-        if past.lesson is not None:
-            for skill in table.syllabus.by_number[past.lesson].skills:
-                seen[skill] = past.number
-        for item in past.items:
-            if item.outcome not in (Outcome.UNTOUCHED, Outcome.EXCUSED):
-                for skill in item.skills:
-                    seen[skill] = past.number
-    return seen
-
-
-def _own_missteps(history: History) -> dict[SkillId, str]:
-    """Missteps that came up more than once in the days at hand, by skill."""
-    count: Counter[tuple[SkillId, str]] = Counter()
-    for past in history.days:
-        for item in past.items:
-            for misstep in item.missteps:
-                for skill in item.skills:
-                    count[skill, misstep] += 1
-    return {
-        skill: misstep
-        for (skill, misstep), times in sorted(count.items(), key=lambda row: row[1])
-        if times > 1
-    }
-
-
-def _needed_soon(syllabus: Syllabus, met: frozenset[int]) -> frozenset[SkillId]:
-    ahead = [lesson for lesson in syllabus.lessons if lesson.n not in met][:SOON]
-    return frozenset(
-        skill
-        for lesson in ahead
-        for n in lesson.prerequisites
-        if n in met
-        for skill in syllabus.by_number[n].skills
-    )
 
 
 def _pinned(table: Table, count: int) -> None:
     for name in table.wishes.pinned:
         template = table.open.get(name)
         if template is not None and len(table.picked) < count:
-            _take(table, template, Why.TUTOR_ASKED)
+            take(table, template, Why.TUTOR_ASKED)
 
 
 def _yesterday(table: Table, count: int) -> None:
@@ -267,11 +114,11 @@ def _yesterday(table: Table, count: int) -> None:
         wrong += [(name, Why.YESTERDAY) for name in _missed(table.history.days[-1])]
     for name, why in wrong:
         template = table.open.get(name)
-        if template is None or room == 0 or len(table.picked) >= count or _is_picked(table, template):
+        if template is None or room == 0 or len(table.picked) >= count or is_picked(table, template):
             continue
         if table.per_lesson[template.lesson] >= SAME_LESSON - 1:
             continue
-        _take(table, template, why)
+        take(table, template, why)
         room -= 1
 
 
@@ -293,7 +140,7 @@ def _too_long_away(table: Table, count: int) -> None:
             continue
         template = _best_for(table, skill)
         if template is not None:
-            _take(table, template, Why.COVERAGE, skill)
+            take(table, template, Why.COVERAGE, skill)
 
 
 def _due_by_coverage(table: Table, per_day: int) -> list[SkillId]:
@@ -313,39 +160,23 @@ def _due_by_coverage(table: Table, per_day: int) -> list[SkillId]:
 def _by_worth(table: Table, count: int) -> None:
     """The next best again and again; a worth only falls while picks are made, so old ones serve as bounds."""
     left_over: list[Template] = []
-    line = [(-_worth(table, template), template.id) for template in table.open.values()]
+    line = [(-worth_of(table, template), template.id) for template in table.open.values()]
     heapify(line)
     while line and len(table.picked) < count:
         bound, name = heappop(line)
         template = table.open[name]
-        if _is_picked(table, template):
+        if is_picked(table, template):
             continue
         if table.per_lesson[template.lesson] >= SAME_LESSON:
             left_over.append(template)
             continue
-        worth = _worth(table, template)
+        worth = worth_of(table, template)
         if -worth > bound and line and -worth > line[0][0]:
             heappush(line, (-worth, name))
             continue
-        _take(table, template, _reason(table, template))
+        take(table, template, reason_for(table, template))
     for template in left_over[: count - len(table.picked)]:
-        _take(table, template, _reason(table, template))
-
-
-def _worth(table: Table, template: Template) -> float:
-    """Summed over the item's skills; a template used today or lately, or of the wrong level, counts a little
-    less.
-    """
-    worth = sum(table.worth.get(skill, 0.05) for skill in template.skills)
-    since = table.history.school_day - table.last_used.get(template.id, -100)
-    if since < 10:
-        worth *= 0.9 + 0.01 * since
-    if template.id in table.taken:
-        worth *= 0.9
-    chance = _chance(table, template)
-    if (chance < 0.6 and template.level == HARD) or (chance > 0.9 and template.level == EASY):
-        worth *= 0.95
-    return worth
+        take(table, template, reason_for(table, template))
 
 
 def _best_for(table: Table, skill: SkillId) -> Template | None:
@@ -353,57 +184,7 @@ def _best_for(table: Table, skill: SkillId) -> Template | None:
     own = [
         template for template in table.syllabus.templates_of.get(lesson.id, ()) if template.id in table.open
     ]
-    fitting = [template for template in own if skill in template.skills and not _is_picked(table, template)]
+    fitting = [template for template in own if skill in template.skills and not is_picked(table, template)]
     if not fitting:
-        fitting = [t for t in table.open.values() if skill in t.skills and not _is_picked(table, t)]
-    return max(fitting, key=lambda template: _worth(table, template), default=None)
-
-
-def _take(table: Table, template: Template, why: Why, skill: SkillId | None = None) -> None:
-    skill = skill or _main_skill(table, template)
-    memory = table.history.memories.get(skill) if skill is not None else None
-    because = Because(
-        skill=skill,
-        days_since=(table.day - memory.last).days if memory is not None else None,
-        misstep=table.missteps.get(skill) if skill is not None else None,
-    )
-    table.picked.append(Choice(template, why, because, _chance(table, template)))
-    table.per_lesson[template.lesson] += 1
-    for practised in template.skills:
-        if practised in table.worth:
-            table.worth[practised] *= min(0.5, AGAIN_TODAY * table.count)
-
-
-def _main_skill(table: Table, template: Template) -> SkillId | None:
-    """The skill that the pick is for: the one whose practice is worth most."""
-    return max(template.skills, key=lambda skill: table.worth.get(skill, 0.0), default=None)
-
-
-def _reason(table: Table, template: Template) -> Why:
-    if table.today is not None and template.lesson == table.syllabus.by_number[table.today].id:
-        return Why.TODAY
-    skill = _main_skill(table, template)
-    if skill is None or skill not in table.chance:
-        return Why.MIXED_IN
-    if skill in table.missteps:
-        return Why.MISSTEP
-    lesson = table.syllabus.taught_by[skill]
-    if any(past.lesson == lesson for past in table.history.days[-RECENT_DAYS:]):
-        return Why.RECENT
-    memory = table.history.memories.get(skill)
-    if memory is not None and memory.met >= 3 and memory.missed * 3 >= memory.met:
-        return Why.FRAGILE
-    if skill in table.soon:
-        return Why.PREREQUISITE
-    return Why.DUE if table.chance[skill] < 0.9 else Why.MIXED_IN
-
-
-def _chance(table: Table, template: Template) -> float:
-    chance = {EASY: 1.0, MIDDLE: 0.95, HARD: 0.9}.get(template.level, 0.95)
-    for skill in template.skills:
-        chance *= table.chance.get(skill, 1.0)
-    return chance
-
-
-def _is_picked(table: Table, template: Template) -> bool:
-    return any(choice.template.id == template.id for choice in table.picked)
+        fitting = [t for t in table.open.values() if skill in t.skills and not is_picked(table, t)]
+    return max(fitting, key=lambda template: worth_of(table, template), default=None)

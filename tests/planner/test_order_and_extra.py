@@ -12,8 +12,8 @@ from bot.planner.extra import More, pass_over_items, plan_extra
 from bot.planner.history import Wishes
 from bot.planner.order import arrange
 from bot.planner.plan import Because
-from bot.planner.review import Choice
 from bot.planner.syllabus import Template
+from bot.planner.table import Choice
 from bot.vocabulary import LessonId, SkillId, TemplateId, Why
 
 

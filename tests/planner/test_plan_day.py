@@ -11,8 +11,8 @@ from hypothesis import strategies as st
 from bot.planner.history import Wishes
 from bot.planner.load import MOST
 from bot.planner.plan import DayKind, DropReason, WarmUp
-from bot.planner.review import AWAY_AT_MOST
 from bot.planner.syllabus import TestPlace
+from bot.planner.table import AWAY_AT_MOST
 from bot.vocabulary import LessonId, SkillId, TemplateId, Why
 
 lives = settings(

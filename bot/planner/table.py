@@ -1,0 +1,246 @@
+"""What lies open while one day's review is chosen: which templates may be asked, and what each is worth.
+
+The worth of a skill is how much likelier it is to be known some weeks from now if it is practised today; it
+counts more while the skill was met in few items so far, since what is believed of it is then little more
+than a guess.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from dataclasses import dataclass
+from datetime import date
+
+from bot.planner.history import History, Wishes
+from bot.planner.memory import gain, recall
+from bot.planner.plan import Because
+from bot.planner.syllabus import EASY, HARD, MIDDLE, Syllabus, Template
+from bot.vocabulary import Outcome, SkillId, TemplateId, Why
+
+AWAY_AT_MOST = 45
+"""School days that a skill once taught may be out of sight."""
+AHEAD_DAYS = 40
+"""Calendar days ahead for which practice is meant to hold."""
+SOON = 5
+"""Lessons ahead whose prerequisites are looked after."""
+RECENT_DAYS = 5
+"""School days for which a lesson counts as recent."""
+AGAIN_TODAY = 1 / 60
+"""What a further practice on the same day is still worth against the first, for each item that the day
+holds.
+"""
+FEW = 1.0
+"""How much more a skill counts that was met in few items so far, for each item that the day holds."""
+
+
+@dataclass(frozen=True, slots=True)
+class Choice:
+    """A template that was picked for review, with its reason and the chance (0 to 1) that it goes right at
+    once.
+    """
+
+    template: Template
+    why: Why
+    because: Because
+    chance: float
+
+
+@dataclass(slots=True)
+class Table:
+    """What lies open while the picks of one day are made; filled once, then read and marked."""
+
+    day: date
+    syllabus: Syllabus
+    history: History
+    wishes: Wishes
+    today: int | None
+    open: dict[TemplateId, Template]
+    worth: dict[SkillId, float]
+    chance: dict[SkillId, float]
+    away: dict[SkillId, int]
+    last_used: dict[TemplateId, int]
+    missteps: dict[SkillId, str]
+    soon: frozenset[SkillId]
+    picked: list[Choice]
+    per_lesson: Counter[str]
+    count: int
+    taken: frozenset[TemplateId]
+
+
+def lay(
+    day: date,
+    syllabus: Syllabus,
+    history: History,
+    wishes: Wishes,
+    count: int,
+    today: int | None,
+    taken: frozenset[TemplateId],
+) -> Table:
+    """Work out what may be asked on that day and what each skill's practice is worth."""
+    met = history.taught | ({today} if today is not None else frozenset())
+    needed = syllabus.needed_lesson
+    table = Table(
+        day=day,
+        syllabus=syllabus,
+        history=history,
+        wishes=wishes,
+        today=today,
+        open={
+            template.id: template
+            for template in syllabus.templates
+            if template.review
+            and needed[template.id] <= met
+            and template.id not in wishes.dropped
+            and wishes.dropped_skills.isdisjoint(template.skills)
+        },
+        worth={},
+        chance={},
+        away={},
+        last_used={},
+        missteps=_own_missteps(history),
+        soon=_needed_soon(syllabus, met),
+        picked=[],
+        per_lesson=Counter(),
+        count=count,
+        taken=taken,
+    )
+    for past in history.days:
+        for item in past.items:
+            table.last_used[item.template] = past.number
+    _see_skills(table, met)
+    return table
+
+
+def worth_of(table: Table, template: Template) -> float:
+    """Summed over the item's skills; a template used today or lately, or of the wrong level, counts a little
+    less.
+    """
+    worth = sum(table.worth.get(skill, 0.05) for skill in template.skills)
+    since = table.history.school_day - table.last_used.get(template.id, -100)
+    if since < 10:
+        worth *= 0.9 + 0.01 * since
+    if template.id in table.taken:
+        worth *= 0.9
+    chance = chance_of(table, template)
+    if (chance < 0.6 and template.level == HARD) or (chance > 0.9 and template.level == EASY):
+        worth *= 0.95
+    return worth
+
+
+def chance_of(table: Table, template: Template) -> float:
+    chance = {EASY: 1.0, MIDDLE: 0.95, HARD: 0.9}.get(template.level, 0.95)
+    for skill in template.skills:
+        chance *= table.chance.get(skill, 1.0)
+    return chance
+
+
+def reason_for(table: Table, template: Template) -> Why:
+    if table.today is not None and template.lesson == table.syllabus.by_number[table.today].id:
+        return Why.TODAY
+    skill = _main_skill(table, template)
+    if skill is None or skill not in table.chance:
+        return Why.MIXED_IN
+    if skill in table.missteps:
+        return Why.MISSTEP
+    lesson = table.syllabus.taught_by[skill]
+    if any(past.lesson == lesson for past in table.history.days[-RECENT_DAYS:]):
+        return Why.RECENT
+    memory = table.history.memories.get(skill)
+    if memory is not None and memory.met >= 3 and memory.missed * 3 >= memory.met:
+        return Why.FRAGILE
+    if skill in table.soon:
+        return Why.PREREQUISITE
+    return Why.DUE if table.chance[skill] < 0.9 else Why.MIXED_IN
+
+
+def take(table: Table, template: Template, why: Why, skill: SkillId | None = None) -> None:
+    skill = skill or _main_skill(table, template)
+    memory = table.history.memories.get(skill) if skill is not None else None
+    because = Because(
+        skill=skill,
+        days_since=(table.day - memory.last).days if memory is not None else None,
+        misstep=table.missteps.get(skill) if skill is not None else None,
+    )
+    table.picked.append(Choice(template, why, because, chance_of(table, template)))
+    table.per_lesson[template.lesson] += 1
+    for practised in template.skills:
+        if practised in table.worth:
+            table.worth[practised] *= min(0.5, AGAIN_TODAY * table.count)
+
+
+def is_picked(table: Table, template: Template) -> bool:
+    return any(choice.template.id == template.id for choice in table.picked)
+
+
+def _main_skill(table: Table, template: Template) -> SkillId | None:
+    """The skill that the pick is for: the one whose practice is worth most."""
+    return max(template.skills, key=lambda skill: table.worth.get(skill, 0.0), default=None)
+
+
+def _see_skills(table: Table, met: frozenset[int]) -> None:
+    history, wishes = table.history, table.wishes
+    for n in met:
+        for skill in table.syllabus.by_number[n].skills:
+            memory = history.memories.get(skill)
+            if memory is None:
+                table.chance[skill] = 0.7 if n == table.today else 0.5
+                table.worth[skill] = 0.25
+                continue
+            table.chance[skill] = recall(memory, table.day)
+            worth = gain(memory, table.day, AHEAD_DAYS) * (1 + FEW * table.count / (memory.met + 1))
+            if skill in table.soon:
+                worth *= 1.2
+            if skill in table.missteps:
+                worth *= 1.3
+            if skill in wishes.more_of:
+                worth *= 3
+            if skill in wishes.fewer_of:
+                worth /= 3
+            table.worth[skill] = worth
+    seen = _last_seen(table)
+    if table.today is not None:
+        seen.update(dict.fromkeys(table.syllabus.by_number[table.today].skills, history.school_day))
+    table.away = {
+        skill: history.school_day - seen.get(skill, history.school_day - AWAY_AT_MOST - 1)
+        for skill in table.worth
+    }
+
+
+def _last_seen(table: Table) -> dict[SkillId, int]:
+    """Number of the school day on which each skill was last met, in an item or as its lesson."""
+    seen: dict[SkillId, int] = {}
+    for past in table.history.days:
+        if past.lesson is not None:
+            for skill in table.syllabus.by_number[past.lesson].skills:
+                seen[skill] = past.number
+        for item in past.items:
+            if item.outcome not in (Outcome.UNTOUCHED, Outcome.EXCUSED):
+                for skill in item.skills:
+                    seen[skill] = past.number
+    return seen
+
+
+def _own_missteps(history: History) -> dict[SkillId, str]:
+    """Missteps that came up more than once in the days at hand, by skill."""
+    count: Counter[tuple[SkillId, str]] = Counter()
+    for past in history.days:
+        for item in past.items:
+            for misstep in item.missteps:
+                for skill in item.skills:
+                    count[skill, misstep] += 1
+    return {
+        skill: misstep
+        for (skill, misstep), times in sorted(count.items(), key=lambda row: row[1])
+        if times > 1
+    }
+
+
+def _needed_soon(syllabus: Syllabus, met: frozenset[int]) -> frozenset[SkillId]:
+    ahead = [lesson for lesson in syllabus.lessons if lesson.n not in met][:SOON]
+    return frozenset(
+        skill
+        for lesson in ahead
+        for n in lesson.prerequisites
+        if n in met
+        for skill in syllabus.by_number[n].skills
+    )
