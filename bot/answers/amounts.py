@@ -13,7 +13,7 @@ from bot.answers.units import PERCENT, Unit, Wanted, counting, singular, tokens_
 from bot.maths import Tree, Undefined, Unreadable
 from bot.maths.exact import Beyond, Quotient, multiplied, normal_form, plus
 from bot.maths.read import LONGEST, read_normal
-from bot.maths.tree import Negative
+from bot.maths.tree import Divide, Negative
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +47,7 @@ _BELOW = re.compile(
     r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|el nivel del mar|nivel del mar)"
     r"(?: level)?\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|(?<=ft) below$|(?<=m) below$"
 )
+_HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")
 _BARS = re.compile(r"\|([^|]*)\|")
 _DANGLING = re.compile(r"\b(?:and|or|plus|minus|times|over|point|y|mas|menos|negative|remainder) *$")
 _LOOSE = frozenset("~≈\"'`°#:;,!?{}[]<>|@&_…★•·✓✔✅")
@@ -120,6 +121,8 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
         text = spoken(text)
     if "x" in text:
         text = _TIMES_X.sub(" * ", text)
+    if "-" in text:
+        text = _HYPHEN_UNIT.sub(" ", text)
     if "/" in text:
         text = _SPACED_BAR.sub("/", text)
         text = _JOINED.sub(" ", text)
@@ -266,7 +269,6 @@ class _Scan:
 MOST_PARTS = 20
 
 
-
 def _compound(parts: list[tuple[str, Unit | None, str | None, str]], asked: Wanted | None) -> list[Amount]:
     """Pieces read; those of one kind behind each other become one amount: 2 ft 12 in."""
     amounts: list[Amount] = []
@@ -294,7 +296,10 @@ def _compound(parts: list[tuple[str, Unit | None, str | None, str]], asked: Want
     for one in amounts[1:]:
         unit = one.unit
         if unit is None and len(amounts) == 2:
-            unit = _understood(first.unit)
+            part = one.value.rational()
+            half = isinstance(one.tree, Divide) and part is not None and part < 1
+            unit = first.unit if half else _understood(first.unit)
+            size = size + 1 if half else size
         if unit is None or unit.kinds != first.unit.kinds:
             return amounts
         if unit.size >= size and "+" not in joints:

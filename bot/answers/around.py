@@ -15,6 +15,7 @@ _APOSTROPHE = re.compile(r"(?<=[a-z])'(?=[a-z])")
 _SPACES = re.compile(r" {2,}")
 _REASON = re.compile(
     r"\b(?:because|becuase|becouse|becaus|becuz|bcuz|bcause|bcs|bc|cuz|coz|since|porque|por que|ya que|"
+    r"check(?:ed|ing)?\b(?! )|check:? (?=[-\d(])|"
     r"puesto que|dado que)\b.*",
     re.DOTALL,
 )

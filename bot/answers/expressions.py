@@ -13,6 +13,7 @@ from bot.answers.key import Key
 from bot.answers.marks import digits_for_letters, plain_marks
 from bot.answers.numbers import Finding, all_the_same
 from bot.answers.spoken import HAS_WORDS, spoken
+from bot.answers.units import is_unit
 from bot.answers.writing import content, factors_of, is_plain_number, simplified, ungrouped, writing
 from bot.maths import Tree, Unreadable, letters_in, normal
 from bot.maths.algebra import equivalent, lifted, proportional
@@ -32,9 +33,16 @@ _UNDER_BAR = re.compile(r"(\d+)/(\d*[a-z](?:\^\d+)?(?: ?[a-z](?:\^\d+)?)*)")
 _OF = re.compile(r"(?<=[\d%]) of (?=[a-z\d(])")
 _PART_OF = re.compile(r"(?<=\d) of (?=[a-z(])")
 _TWICE = re.compile(r"\b(?:twice|double|el doble de) (?=[a-z(])")
-_LESS_THAN = re.compile(r"^(\d+) less than ([a-z]|\d+[a-z])$")
-_MORE_THAN = re.compile(r"^(\d+) more than ([a-z]|\d+[a-z])$")
-_ENDING = re.compile(r"(?:[-+*/÷^=(√]|\b(?:plus|minus|times|over))$")
+_SIMPLE = r"([-a-z\d/^]+)"
+_PHRASES = (
+    (re.compile(rf"^{_SIMPLE} (?:less|fewer) than {_SIMPLE}$"), r"\2 - \1"),
+    (re.compile(rf"^{_SIMPLE} more than {_SIMPLE}$"), r"\2 + \1"),
+    (re.compile(rf"\b(?:the )?sum of {_SIMPLE} and {_SIMPLE}"), r"(\1 + \2)"),
+    (re.compile(rf"\b(?:the )?difference (?:of|between) {_SIMPLE} and {_SIMPLE}"), r"(\1 - \2)"),
+    (re.compile(rf"\b(?:the )?product of {_SIMPLE} and {_SIMPLE}"), r"(\1 * \2)"),
+    (re.compile(rf"\b(?:the )?quotient of {_SIMPLE} and {_SIMPLE}"), r"(\1)/(\2)"),
+)
+_LAST_WORD = re.compile(r"(?<=[\da-z)]) ([a-z]{3,})$")
 
 
 def read_expression(text: str, letters: frozenset[str]) -> Tree:
@@ -47,12 +55,12 @@ def read_expression(text: str, letters: frozenset[str]) -> Tree:
 
 def expression_text(text: str, letters: frozenset[str]) -> str:
     """Words, marks and letters side by side written so that the grammar reads them."""
-    text = text.strip(" .,;:!?\"'$")
+    text = text.strip(" ,;:!?\"'$").rstrip(".")
     if HAS_WORDS.search(text):
         text = _TWICE.sub("2 ", text)
         text = _OF.sub(" * ", text)
-        text = _LESS_THAN.sub(r"\2 - \1", text)
-        text = _MORE_THAN.sub(r"\2 + \1", text)
+        for phrase, signs in _PHRASES:
+            text = phrase.sub(signs, text)
         text = spoken(text)
         text = _PART_OF.sub(" ", text)
     if "," in text or ".." in text or "." in text:
@@ -61,6 +69,8 @@ def expression_text(text: str, letters: frozenset[str]) -> str:
         text = _X_TIMES.sub(" * ", text)
     if "$" in text:
         text = text.replace("$", "")
+    if (found := _LAST_WORD.search(text)) is not None and is_unit(found.group(1)):
+        text = text[: found.start()]
     for run in _RUN.findall(text):
         if run not in _KEPT and not frozenset(run) <= letters and (len(run) > 3 or run in _ENGLISH):
             raise Unreadable("no-maths")
@@ -291,6 +301,7 @@ def grade_primes(text: str, key: Key, want: Expected) -> Finding:
 # Equations -------------------------------------------------------------------------------------------------
 
 _FUNCTION = re.compile(r"\b[fgh] ?\( ?([a-z]) ?\)")
+_LABEL_COLON = re.compile(r"^([a-z]) ?: ?(?=[-\da-z(])")
 _EQUALS_WORD = re.compile(r"(?<=[a-z\d)]) (?:is|are|es|son) (?=[-\da-z(])")
 
 
@@ -321,6 +332,7 @@ def grade_equation(text: str, key: Key) -> Finding:
         dependent = "y" if "y" in letters else next(iter(sorted(letters)), "y")
         if not _FUNCTION.search(normal(key.answer).lower()):
             text = _FUNCTION.sub(dependent, text)
+    text = _LABEL_COLON.sub(r"\1 = ", text)
     options = [one for one in alternatives(text) if one]
     if len(options) > 12 or not options:
         raise Unreadable("several-answers")

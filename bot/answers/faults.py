@@ -130,13 +130,18 @@ def _straight_across(tree: Tree) -> Faulty:
     join = type(tree)
     one, other = _as_fraction(tree.left), _as_fraction(tree.right)
     if one and other:
-        yield "added-across", Divide(Group(join(one[0], Group(other[0]))), Group(join(one[1], Group(other[1]))))
+        yield (
+            "added-across",
+            Divide(Group(join(one[0], Group(other[0]))), Group(join(one[1], Group(other[1])))),
+        )
         if join is Subtract:
             bottoms = [_number(one[1]), _number(other[1])]
             if bottoms[0] is not None and bottoms[1] is not None:
                 yield (
                     "added-across",
-                    Divide(Group(Subtract(one[0], Group(other[0]))), Group(number(abs(bottoms[0] - bottoms[1])))),
+                    Divide(
+                        Group(Subtract(one[0], Group(other[0]))), Group(number(abs(bottoms[0] - bottoms[1])))
+                    ),
                 )
         return
     left, right = ungrouped(tree.left), ungrouped(tree.right)
@@ -156,7 +161,11 @@ def _tops_kept(tree: Tree) -> Faulty:
     if not one or not other:
         return
     bottoms = _number(one[1]), _number(other[1])
-    if bottoms[0] is None or bottoms[1] is None or any(b is None or b.denominator != 1 or not b for b in bottoms):
+    if (
+        bottoms[0] is None
+        or bottoms[1] is None
+        or any(b is None or b.denominator != 1 or not b for b in bottoms)
+    ):
         return
     common = number(math.lcm(int(bottoms[0]), int(bottoms[1])))
     yield "top-not-scaled", Divide(Group(type(tree)(one[0], Group(other[0]))), common)
@@ -173,8 +182,14 @@ def _first_only(tree: Tree) -> Faulty:
                 if isinstance(other, (Add, Subtract)):
                     others = terms(other)
                     if len(parts) == len(others) == 2:
-                        yield "first-term-only", summed(
-                            [(s1 * s2, _times(t1, t2)) for (s1, t1), (s2, t2) in zip(parts, others, strict=True)]
+                        yield (
+                            "first-term-only",
+                            summed(
+                                [
+                                    (s1 * s2, _times(t1, t2))
+                                    for (s1, t1), (s2, t2) in zip(parts, others, strict=True)
+                                ]
+                            ),
                         )
                     continue
                 first, *rest = parts
@@ -265,7 +280,10 @@ def _powers(tree: Tree) -> Faulty:
         if one and other and one[0] == other[0]:
             yield "exponent-multiplied", Power(Group(one[0]), Group(number(one[1] * other[1])))
             if isinstance(ungrouped(one[0]), Number):
-                yield "base-multiplied", Power(Group(_times(one[0], other[0])), Group(number(one[1] + other[1])))
+                yield (
+                    "base-multiplied",
+                    Power(Group(_times(one[0], other[0])), Group(number(one[1] + other[1]))),
+                )
     if isinstance(tree, Divide):
         one, other = _power_of(tree.left), _power_of(tree.right)
         if one and other and one[0] == other[0] and one[1] % other[1] == 0 and other[1] > 1:
@@ -298,12 +316,17 @@ def _turning(tree: Tree) -> Faulty:
     if not isinstance(tree, Divide):
         return
     right = ungrouped(tree.right)
-    is_fraction = isinstance(right, (Divide, Mixed)) or isinstance(right, Number) and right.places == 0 and not tree.bar
+    is_fraction = (
+        isinstance(right, (Divide, Mixed)) or isinstance(right, Number) and right.places == 0 and not tree.bar
+    )
     if is_fraction and not (isinstance(right, Number) and not _as_fraction(tree.left)):
         yield "reciprocal-not-taken", _times(tree.left, tree.right)
         yield "wrong-one-inverted", _times(Divide(Number(Fraction(1)), Group(tree.left)), tree.right)
-        yield "both-turned-over", _times(
-            Divide(Number(Fraction(1)), Group(tree.left)), Divide(Number(Fraction(1)), Group(tree.right))
+        yield (
+            "both-turned-over",
+            _times(
+                Divide(Number(Fraction(1)), Group(tree.left)), Divide(Number(Fraction(1)), Group(tree.right))
+            ),
         )
 
 
@@ -341,7 +364,10 @@ def _unlike(tree: Tree) -> Faulty:
         for j in range(i + 1, len(parts)):
             joined = _joined_unlike(parts[i], parts[j])
             for one in joined:
-                yield "unlike-terms-combined", summed([(1, one), *[p for k, p in enumerate(parts) if k not in (i, j)]])
+                yield (
+                    "unlike-terms-combined",
+                    summed([(1, one), *[p for k, p in enumerate(parts) if k not in (i, j)]]),
+                )
 
 
 def _joined_unlike(one: tuple[int, Tree], other: tuple[int, Tree]) -> list[Tree]:

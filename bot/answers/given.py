@@ -42,7 +42,9 @@ def accepting(text: str, key: Key) -> Key:
 
     Raises Unreadable where no single number can be read.
     """
-    amounts = read_amounts(text.rpartition("=")[2].strip(), None, key.form, wanted(key.unit) if key.unit else None)
+    amounts = read_amounts(
+        text.rpartition("=")[2].strip(), None, key.form, wanted(key.unit) if key.unit else None
+    )
     if len(amounts) != 1:
         raise Unreadable("several-answers")
     number = amounts[0].value.rational()

@@ -30,7 +30,12 @@ def guess_number(text: str, amount: Amount, want: Expected, key: Key) -> Iterato
     asked, unit = want.asked, amount.unit
     if key.form in ("percent",) or isinstance(bare(amount.tree), Percent):
         yield from _percents(amount, typed, right, key)
-    if asked is not None and unit is not None and unit.kinds == asked.unit.kinds and unit.size != asked.unit.size:
+    if (
+        asked is not None
+        and unit is not None
+        and unit.kinds == asked.unit.kinds
+        and unit.size != asked.unit.size
+    ):
         if (("time", 1),) == unit.kinds:
             yield from _hours(amount, typed, right * asked.unit.size / 3600)
         typed = typed * unit.size / asked.unit.size
@@ -80,7 +85,12 @@ def _tens(typed: Fraction, right: Fraction) -> Iterator[str]:
             return
 
 
-_SIXTY = {("time", 1): (60, 3600, 24), ("length", 1): (12, 3, 36, 5280), ("mass", 1): (16,), ("length", 2): (144, 9)}
+_SIXTY = {
+    ("time", 1): (60, 3600, 24),
+    ("length", 1): (12, 3, 36, 5280),
+    ("mass", 1): (16,),
+    ("length", 2): (144, 9),
+}
 
 
 def _other_unit(ratio: Fraction, kinds: tuple[tuple[str, int], ...]) -> Iterator[str]:
@@ -164,8 +174,15 @@ def _fractions(text: str, amount: Amount, typed: Fraction, right: Fraction) -> I
     part = size - whole
     top, bottom = part.numerator, part.denominator
     if shape(amount.tree) in ("decimal", "whole"):
-        written = {f"{whole}.{top}{bottom}", f"{size.numerator}.{size.denominator}", f"0.{size.denominator}", f"0.{size.numerator}{size.denominator}"}
-        if re.sub(r"[^\d.]", "", amount.text) in written or amount.text.lstrip("-0") in {w.lstrip("0") for w in written}:
+        written = {
+            f"{whole}.{top}{bottom}",
+            f"{size.numerator}.{size.denominator}",
+            f"0.{size.denominator}",
+            f"0.{size.numerator}{size.denominator}",
+        }
+        if re.sub(r"[^\d.]", "", amount.text) in written or amount.text.lstrip("-0") in {
+            w.lstrip("0") for w in written
+        }:
             yield "fraction-as-decimal"
         if said == int(f"{size.numerator}{size.denominator}"):
             yield "mixed-number-misread"
@@ -384,7 +401,9 @@ def _one_entry(typed: list[Fraction], right: list[Fraction]) -> Iterator[str]:
     a, b = changed[0]
     if a and b and abs(a / b) in (10, 100, Fraction(1, 10), Fraction(1, 100)):
         yield "point-misplaced"
-    elif b and abs(a - b) < Fraction(1, 10) and a * 10 == int(a * 10) and b.denominator in (3, 6, 7, 9, 11, 12):
+    elif (
+        b and abs(a - b) < Fraction(1, 10) and a * 10 == int(a * 10) and b.denominator in (3, 6, 7, 9, 11, 12)
+    ):
         yield "rounded-wrong"
 
 
@@ -413,7 +432,13 @@ def _ratios(typed: list[Fraction], right: list[Fraction]) -> Iterator[str]:
         yield "part-for-whole"
     elif [abs(n) for n in typed] == right:
         yield "sign-lost"
-    elif len(right) == 2 and right[0] and typed[0] == right[0] and right[1] and typed[1] / right[1] in (10, Fraction(1, 10)):
+    elif (
+        len(right) == 2
+        and right[0]
+        and typed[0] == right[0]
+        and right[1]
+        and typed[1] / right[1] in (10, Fraction(1, 10))
+    ):
         yield "point-misplaced"
 
 
@@ -455,7 +480,11 @@ def _inequality(finding: Finding, key: Key) -> Iterator[str]:
     if other is None:
         return
     if one is None:
-        if len(typed.signs) == 2 and len(right.signs) == 2 and tuple(_TURN[s][0] for s in typed.signs) == tuple(s[0] for s in right.signs):
+        if (
+            len(typed.signs) == 2
+            and len(right.signs) == 2
+            and tuple(_TURN[s][0] for s in typed.signs) == tuple(s[0] for s in right.signs)
+        ):
             yield "inequality-not-turned"
         return
     ends = (one.low, one.high)
@@ -491,21 +520,26 @@ def _equation(finding: Finding, key: Key) -> Iterator[str]:
         want = Expected(
             key.answer, expected.sides[1], normal_form(expected.sides[1]), None, None, False, letters, None
         )
-        if isinstance(want.tree, Multiply) and normal_form(right).same_as(
-            _summed_factors(want.tree)
-        ):
+        if isinstance(want.tree, Multiply) and normal_form(right).same_as(_summed_factors(want.tree)):
             yield "times-as-plus"
         typed = normal_form(right)
         for term, c in want.form.top.items():
             d = typed.top.get(term)
-            if term and d and Fraction(c) not in (1, -1) and Fraction(d) == 1 / Fraction(c) and typed.top.keys() == want.form.top.keys():
+            if (
+                term
+                and d
+                and Fraction(c) not in (1, -1)
+                and Fraction(d) == 1 / Fraction(c)
+                and typed.top.keys() == want.form.top.keys()
+            ):
                 yield "upside-down" if len(want.form.top) > 1 else "wrong-inverse"
                 return
         yield from guess_expression(Finding(finding.verdict, "", right), want)
         return
     typed_difference = lifted(plus(normal_form(left).top, normal_form(right).top, -1))
     if typed_difference.keys() == difference.keys() and all(
-        abs(Fraction(typed_difference[t])) == abs(Fraction(difference[t])) for t in typed_difference  # type: ignore[index]
+        abs(Fraction(typed_difference[t])) == abs(Fraction(difference[t]))
+        for t in typed_difference  # type: ignore[index]
     ):
         yield "sign-lost"
 
@@ -524,7 +558,12 @@ def _primes(text: str, finding: Finding, key: Key) -> Iterator[str]:
         return
     primes = [int(one.value) for one in expected if isinstance(one, Number)]
     typed = _numbers(text)
-    if typed and sorted(set(primes)) == sorted(int(n) for n in typed) and len(set(primes)) < len(primes) and "^" not in text:
+    if (
+        typed
+        and sorted(set(primes)) == sorted(int(n) for n in typed)
+        and len(set(primes)) < len(primes)
+        and "^" not in text
+    ):
         yield "repeat-left-out"
         return
     powers = {p: primes.count(p) for p in primes}
@@ -560,7 +599,14 @@ def _time(text: str, key: Key) -> Iterator[str]:
     if right and typed and len(right) == 2 and not halves and len(typed) == 1:
         if str(float(typed[0])) == f"{int(right[0])}.{int(right[1])}".rstrip("0") and "h" in text:
             yield "decimal-hours"
-    if right and typed and len(right) == len(typed) == 2 and right[0] == typed[0] and typed[1] and right[1] / typed[1] in (10, Fraction(1, 10)):
+    if (
+        right
+        and typed
+        and len(right) == len(typed) == 2
+        and right[0] == typed[0]
+        and typed[1]
+        and right[1] / typed[1] in (10, Fraction(1, 10))
+    ):
         yield "zero-misplaced"
 
 

@@ -126,6 +126,7 @@ def _in_signs(text: str, letter: str) -> str:
         text = re.sub(r"\bor\b|\band\b", lambda m: f" {m.group()} ", text)
         text = _PLAIN_WORDS.sub(lambda m: m.group() if m.group() in ("or", "and", "but") else "", text)
         text = re.sub(r"\s+", " ", text).strip(" ,")
+        text = text.replace("()", "").replace("( )", "")
         text = re.sub(r"^(?:and|or) | (?:and|but)$", "", text).strip()
         text = re.sub(rf"\b{letter} {letter}\b", letter, text)
     pieces = re.split(r"( ?(?:\band\b|\bor\b|(?<=\d )y(?= [a-z])|[,;&]) ?)", text)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
 
@@ -115,6 +116,8 @@ def _graded(text: str, key: Key) -> Finding:
     elif "\n" in text:
         text = LINES_JOIN[form].join(line for line in text.split("\n") if line.strip())
     text = trimmed(text)
+    if form == "list":
+        text = _ARROWS.sub(", ", text)
     if form != "remainder":
         text = newest(text)
     text = trimmed(without_lead(text))
@@ -147,6 +150,7 @@ def _named(text: str, key: Key) -> Finding:
         return Finding(Verdict.HELP)
 
 
+_ARROWS = re.compile(r" ?(?:-+>|→) ?")
 NAMING: dict[str, Callable[[str, Key], Finding]] = {
     "choice": grade_choice,
     "yes-no": grade_yes_no,

@@ -206,7 +206,7 @@ def _by_labels(text: str) -> list[str] | None:
         return None
     if {letter for letter, _ in found} <= {"x", "y"}:
         found.sort()
-    parts = [part.strip(" ,;") for _, part in found]
+    parts = [part.strip(" ,;()[]") for _, part in found]
     return [re.sub(r"(?: and| y)$", "", part).strip(" ,;") for part in parts]
 
 
@@ -426,7 +426,7 @@ def grade_remainder(text: str, key: Key) -> Finding:
     text = spoken(plain_marks(text) if "," not in text else re.sub(r"(?<=\d),(?=\d{3}\b)", "", text)).strip(
         " .!?"
     )
-    text = re.sub(r"\bx? ?(?:groups|apples)\b", " ", text).strip()
+    text = re.sub(r" ?\b(?:groups?|apples|times)\b ?", " ", text).strip()
     if _NO_REMAINDER.search(text):
         text = _NO_REMAINDER.sub("", text).strip(" ,.")
         if not any(c.isdigit() for c in text):

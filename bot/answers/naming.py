@@ -151,7 +151,8 @@ def grade_yes_no(text: str, key: Key) -> Finding:
 
 
 def _said(text: str) -> bool:
-    text = re.sub(r"^no (?=yes|y\b|yep|yeah|si\b)", "no ", text)
+    unsure = bool(_UNSURE.search(text))
+    text = _UNSURE.sub(" ", text)
     tokens = _TOKENS.findall(text)[:MOST_WORDS]
     if re.search(r"\bi dont think\b|\bno creo\b|\bdoubt\b", text):
         return False
@@ -162,7 +163,7 @@ def _said(text: str) -> bool:
         raise Unreadable("no-yes-or-no")
     first = meant[0]
     decided = True if first in _YES else False if first in _NO_WORDS else None
-    if decided is not None and not (_UNSURE.search(text) and len(meant) < 4):
+    if decided is not None:
         second = meant[1] if len(meant) > 1 else ""
         if re.search(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b", text):
             raise Unreadable("several-answers")
@@ -175,7 +176,7 @@ def _said(text: str) -> bool:
         if first in ("right", "correct", "true", "ok") and second == "not":
             return False
         return decided
-    if _UNSURE.search(text):
+    if unsure and len(meant) > 3:
         raise Unreadable("no-yes-or-no")
     if _SAYS_NO.search(text):
         return False

@@ -59,12 +59,38 @@ _REMAINDER = re.compile(
 _CARET_LOST = re.compile(r"^(-?\d*\.?\d+) ?(?:[*x]|times) ?10 ?(-?\d+)$")
 
 
+_NOT_EQUAL = re.compile(
+    r"[<>≤≥≠]|\b(?:less|more|greater|fewer|bigger|smaller|larger) than (?=[-\d])|\bat (?:least|most) (?=[-$\d])|"
+    r"\b(?:not|isnt|aint|under|above) (?=[-$\d])"
+)
+
+
+_ASIDE = re.compile(r"^(.*\d.*?) ?\(([^()]*[a-z]{2}[^()]*)\)?$")
+
+
+def _aside(text: str) -> str:
+    """`3/4 (simplified)` and `3 ft (36 in)`: what stands in brackets behind says it again or says nothing."""
+    if text[-1:] != ")" or (found := _ASIDE.match(text)) is None:
+        return text
+    return f"{found.group(1)} or {found.group(2)}" if re.search(r"\d", found.group(2)) else found.group(1)
+
+
+def _another(text: str, want: Expected) -> Finding:
+    """`> 7`, `not 7`, `less than 7` where 7 is asked: another answer, if there is a number at all."""
+    if not any(c.isdigit() for c in text):
+        raise Unreadable("no-number")
+    return Finding(WRONG)
+
+
 def grade_number(text: str, key: Key, want: Expected) -> Finding:
     """Grade a reply in one of NUMBER_FORMS. Raises Unreadable."""
     if (found := _REMAINDER.search(text)) and int(found.group(1)[:9]) != 0:
         return Finding(WRONG)
     if found:
         text = text[: found.start() + 1]
+    text = _aside(text)
+    if _NOT_EQUAL.search(text):
+        return _another(text, want)
     options = alternatives(text)
     if len(options) > 1:
         given = [one for one in options if one]
@@ -151,7 +177,11 @@ _SPOKEN_PRICE = re.compile(r"^(\d{1,3}) (\d\d)$")
 def _colon_written(text: str, key: Key, want: Expected) -> str:
     """`5:4` for a fraction, `2:30` for hours, and `four fifty` for a price, written plainly."""
     if ":" in text:
-        if (found := _HOURS.match(text)) and want.asked is not None and want.asked.unit.kinds == (("time", 1),):
+        if (
+            (found := _HOURS.match(text))
+            and want.asked is not None
+            and want.asked.unit.kinds == (("time", 1),)
+        ):
             return f"{found.group(1)} h {found.group(2)} min"
         if found := _RATIO.match(text):
             return f"{found.group(1)} ÷ {found.group(2)}"
@@ -171,7 +201,10 @@ def _space_lost(text: str, want: Expected) -> bool:
     if found is None or want.number is None or want.number.denominator == 1:
         return False
     whole, part = divmod(abs(want.number), 1)
-    return whole > 0 and (found.group(1), found.group(2)) == (f"{whole}{part.numerator}", str(part.denominator))
+    return whole > 0 and (found.group(1), found.group(2)) == (
+        f"{whole}{part.numerator}",
+        str(part.denominator),
+    )
 
 
 def _graded(amount: Amount, key: Key, want: Expected, text: str) -> Finding:
@@ -192,6 +225,8 @@ def _exact(amount: Amount, key: Key, want: Expected, text: str) -> tuple[Verdict
     form = key.form
     asked = wanted("dollars") if form == "money" else want.asked
     unit = amount.unit
+    if form == "money" and unit is not None and _is_price(unit):
+        unit = wanted("dollars").unit
     if asked is None or (unit is None and amount.noun is None):
         near = nearness(amount.value, amount.tree, want, Fraction(1))
         if near is None:
@@ -217,6 +252,12 @@ def _exact(amount: Amount, key: Key, want: Expected, text: str) -> tuple[Verdict
     if nearness(amount.value, amount.tree, want, Fraction(1)) is not None:
         return UNIT, _unit_reason(unit, asked.unit)
     return WRONG, ""
+
+
+def _is_price(unit: Unit) -> bool:
+    """Dollars for each of something: money where only the money is asked for."""
+    kinds = dict(unit.kinds)
+    return kinds.pop("money", 0) == 1 and bool(kinds) and all(n < 0 for n in kinds.values()) and unit.size == 1
 
 
 def _unit_reason(unit: Unit, asked: Unit) -> str:

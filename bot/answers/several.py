@@ -7,8 +7,13 @@ from collections.abc import Mapping
 
 # From the clearest way to number an answer to the least clear; the first that is found is taken throughout.
 _STYLES = (
-    re.compile(r"(?:^|(?<=[\s,;]))\(?#?(?:q|no\.? ?|n[º°]\.? ?)?(\d{1,2}) ?\.?\)[:.]?(?=\s|[^\s)])", re.IGNORECASE),
-    re.compile(r"(?:^|(?<=[\s,;]))(?:#|q|no\.? |n[º°]\.? ?|number |question |item |ex\.? )(\d{1,2}) ?[:.)=\-]?(?=\s)", re.IGNORECASE),
+    re.compile(
+        r"(?:^|(?<=[\s,;]))\(?#?(?:q|no\.? ?|n[º°]\.? ?)?(\d{1,2}) ?\.?\)[:.]?(?=\s|[^\s)])", re.IGNORECASE
+    ),
+    re.compile(
+        r"(?:^|(?<=[\s,;]))(?:#|q|no\.? |n[º°]\.? ?|number |question |item |ex\.? )(\d{1,2}) ?[:.)=\-]?(?=\s)",
+        re.IGNORECASE,
+    ),
     re.compile(r"^[ \t]*(\d{1,2}) ?(?:[.:]|-|=|->|→)[ \t]+(?=\S)", re.MULTILINE),
     re.compile(r"(?:^|(?<=[\s,;]))(\d{1,2})[.:] (?=\S)"),
 )

@@ -54,6 +54,11 @@ PERCENT = Unit((("percent", 1),), Fraction(1))
 """A percent sign where a unit is asked: it counts as a wrong one."""
 
 
+def is_unit(word: str) -> bool:
+    """Whether a word is a spelling of a unit."""
+    return word in _names()[0]
+
+
 def counting(word: str) -> Unit:
     """The unit of a count: apples, rides, sacks."""
     return Unit(((singular(word), 1),), Fraction(1))
@@ -246,13 +251,16 @@ def name_of(unit: Unit) -> str:
     """A short name of a unit: `ft`, `cm²`, `mi/h`, `apple`."""
     if unit == PERCENT:
         return "%"
+    names = _spelled()
     for power, sign in ((1, ""), (2, "²"), (3, "³")):
-        for one, name in _spelled().items():
+        for one, name in names.items():
             if len(one.kinds) == len(unit.kinds) and one**power == unit:
                 return name + sign
-    if len(unit.kinds) == 2:
-        for one, name in _spelled().items():
-            for other, below in _spelled().items():
-                if one * other**-1 == unit:
-                    return f"{name}/{below}"
-    return " ".join(kind for kind, _ in unit.kinds)
+    above = [part for part in unit.kinds if part[1] > 0]
+    below = [(kind, -n) for kind, n in unit.kinds if n < 0]
+    for one, name in names.items():
+        if list(one.kinds) == above:
+            for other, under in names.items():
+                if list(other.kinds) == below and one.size == unit.size * other.size:
+                    return f"{name}/{under}"
+    return " per ".join(kind for kind, _ in (*above, *below))

@@ -115,8 +115,12 @@ def look_over(lines: Sequence[str], given: str) -> Looked:
 _RELATION = re.compile(r"[=<>≤≥≈]")
 _PERCENT_CHANGE = re.compile(r"([\d.]+) (increased|decreased|raised|reduced|more|less|off) by ([\d./ ]+)%")
 _OF = re.compile(r"(?<=[\d%)]) (?:of|de) (?=[\d(])")
-_WORDS = re.compile(r"[a-z]{2,}(?:[ ,]+(?:[a-z]{2,}|[ai]\b))*|(?<![a-z\d]) ?\bi\b(?= [a-z]{2})|^a (?=[a-z]{2})")
-_NOTE = re.compile(r"^(?:[-+*/÷:] ?\(?-?[\d./]*[a-z]?\)?[ ,|]*)+$|^[|: ]*[-+*/÷:] ?[\d./]+[a-z]?(?: [-+*/÷:] ?[\d./]+[a-z]?)*[| ]*$")
+_WORDS = re.compile(
+    r"[a-z]{2,}(?:[ ,]+(?:[a-z]{2,}|[ai]\b))*|(?<![a-z\d]) ?\bi\b(?= [a-z]{2})|^a (?=[a-z]{2})"
+)
+_NOTE = re.compile(
+    r"^(?:[-+*/÷:] ?\(?-?[\d./]*[a-z]?\)?[ ,|]*)+$|^[|: ]*[-+*/÷:] ?[\d./]+[a-z]?(?: [-+*/÷:] ?[\d./]+[a-z]?)*[| ]*$"
+)
 _KEPT = frozenset(("or", "and", "sqrt", "abs"))
 
 
@@ -181,7 +185,9 @@ def _is_note(text: str, before: Line) -> bool:
 def _among_words(text: str) -> str | None:
     """The last piece of mathematics between words, one with a sign of relation before one without."""
     if any(word in sign_words() for word in re.findall(r"[a-z]{2,}", text)):
-        text = spoken(re.sub(r"\bis\b(?= [\d-])", "=", text) if re.search(r"\b[a-z] is [\d-]", text) else text)
+        text = spoken(
+            re.sub(r"\bis\b(?= [\d-])", "=", text) if re.search(r"\b[a-z] is [\d-]", text) else text
+        )
     text = re.sub(r"(?<![a-z\d])[ai] (?=[a-z]{2})|(?<=[a-z]{2}) [ai](?= [a-z]{2}|$)", " ", text)
     text = re.sub(r"\s+", " ", text).strip()
     pieces = []
@@ -192,12 +198,23 @@ def _among_words(text: str) -> str | None:
         pieces.append(text[place : found.start()])
         place = found.end()
     pieces.append(text[place:])
-    pieces = [re.sub(r"^(?:or|and)\b|\b(?:or|and)$", "", piece.strip(" ,.;:()!?'\"-")).strip() if piece.count("(") != piece.count(")") else re.sub(r"^(?:or|and)\b|\b(?:or|and)$", "", piece.strip(" ,.;:!?'\"")).strip() for piece in pieces]
-    related = [piece for piece in pieces if _RELATION.search(piece) and re.search(r"[\da-z]", piece.strip("= "))]
+    pieces = [
+        re.sub(r"^(?:or|and)\b|\b(?:or|and)$", "", piece.strip(" ,.;:()!?'\"-")).strip()
+        if piece.count("(") != piece.count(")")
+        else re.sub(r"^(?:or|and)\b|\b(?:or|and)$", "", piece.strip(" ,.;:!?'\"")).strip()
+        for piece in pieces
+    ]
+    related = [
+        piece for piece in pieces if _RELATION.search(piece) and re.search(r"[\da-z]", piece.strip("= "))
+    ]
     if related:
         return related[-1]
     plain = [piece for piece in pieces if re.search(r"\d", piece)]
-    if plain and re.fullmatch(r"[-+*/÷ ]*[\d./]+[a-z]?", plain[-1]) and re.search(r"\b(?:both|each|side|sides|divide|subtract|add|multiply|times|from|lados)\b", text):
+    if (
+        plain
+        and re.fullmatch(r"[-+*/÷ ]*[\d./]+[a-z]?", plain[-1])
+        and re.search(r"\b(?:both|each|side|sides|divide|subtract|add|multiply|times|from|lados)\b", text)
+    ):
         return None  # what is done, not what comes out
     return plain[-1] if plain else None
 
@@ -323,7 +340,11 @@ class _Work:
         """Take a line; raises _Bad, _Unsure, or what reading raises."""
         line = _read_line(text, self.given)
         if line is None:
-            if self.relation and self.before is not None and (words := special(small(normal(text)))) is not None:
+            if (
+                self.relation
+                and self.before is not None
+                and (words := special(small(normal(text)))) is not None
+            ):
                 self.concluded(words)
             return
         if self.relation:
@@ -350,11 +371,21 @@ class _Work:
         if isinstance(tree, Inequality):
             raise _Unsure
         sides = list(tree.sides) if isinstance(tree, Equation) else [tree]
-        if len(sides) == 2 and isinstance(sides[0], Letter) and sides[0].name not in letters_in(self.given.trees[0]):
+        if (
+            len(sides) == 2
+            and isinstance(sides[0], Letter)
+            and sides[0].name not in letters_in(self.given.trees[0])
+        ):
             sides = sides[1:]  # A = 1/2 b h, y = ...
         self.chain(sides, line.nearly)
-        if line.goes_on or len(sides) == 1 or (self.before is not None and self.same(self.value_before(), sides[0])):
-            if self.before is not None and not self.same_or_nearly(self.value_before(), sides[0], line.nearly and len(sides) == 1):
+        if (
+            line.goes_on
+            or len(sides) == 1
+            or (self.before is not None and self.same(self.value_before(), sides[0]))
+        ):
+            if self.before is not None and not self.same_or_nearly(
+                self.value_before(), sides[0], line.nearly and len(sides) == 1
+            ):
                 raise _Bad(why_expression(self.value_before(), sides[0]))
             self.before = Line((sides[-1],), False)
         elif any(letters_in(side) for side in sides):
@@ -504,7 +535,11 @@ def _same_solutions(before: tuple[Tree, ...], after: tuple[Tree, ...], nearly: b
                 letters = letters_in(first)
                 if len(letters) == 1 and letters == letters_in(second):
                     return _root_by_root(d1, next(iter(letters)), other[1])
-            return False if linear and letters_in(first) == letters_in(second) and len(letters_in(first)) > 1 else None
+            return (
+                False
+                if linear and letters_in(first) == letters_in(second) and len(letters_in(first)) > 1
+                else None
+            )
     return None
 
 
@@ -599,7 +634,12 @@ def _why_relation(before: tuple[Tree, ...], after: tuple[Tree, ...]) -> str | No
         return None
     if one_number_changed(first, second):
         return "copied-wrong"
-    negated = one is not None and isinstance(one[1], Roots) and isinstance(other[1], Roots) and other[1].values == {-v for v in one[1].values}
+    negated = (
+        one is not None
+        and isinstance(one[1], Roots)
+        and isinstance(other[1], Roots)
+        and other[1].values == {-v for v in one[1].values}
+    )
     found: str | None = None
     for name, tree in faulty_relations(first):
         try:
