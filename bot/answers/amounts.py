@@ -94,7 +94,7 @@ def read_amounts(text: str, want: Expected | None, form: str, asked: Wanted | No
     found = _compound(parts, asked)
     if negative and len(found) == 1:
         one = found[0]
-        turned = Quotient({term: -abs(c) for term, c in one.value.top.items()}, one.value.bottom)
+        turned = Quotient({term: -abs(Fraction(c)) for term, c in one.value.top.items()}, one.value.bottom)
         tree = one.tree if isinstance(one.tree, Negative) else Negative(one.tree)
         return [Amount(tree, turned, one.unit, one.others, one.noun, one.summed, one.text)]
     return found
@@ -192,9 +192,9 @@ class _Scan:
                 if word in ",;&:":
                     self.word(word)
             elif word.isalpha():
-                if word == "y" and space and i + 1 < n and tokens[i + 1][0]:
-                    self.word(word)
-                elif word in "ai" and (space or i == 0) and not self.maths[-1:].isdigit():
+                if (word == "y" and space and i + 1 < n and tokens[i + 1][0]) or (
+                    word in "ai" and (space or i == 0) and not self.maths[-1:].isdigit()
+                ):
                     self.word(word)
                 elif (
                     word == "n"

@@ -9,6 +9,7 @@ from bot.answers.shapes import shown_places
 from bot.maths import Tree
 from bot.maths.exact import Quotient, Sum
 from bot.maths.tree import ending_places
+from bot.maths.value import power
 
 USUAL_PI = (Fraction(314, 100), Fraction(22, 7))
 """What schools take for π (Prealgebra 2e, section 5.3)."""
@@ -37,9 +38,9 @@ def with_pi(form: Quotient, pi: Fraction) -> Fraction | None:
         for term, c in terms.items():
             product = Fraction(c)
             for atom, n in term:
-                if atom != "π" or abs(n) > 20:
+                if atom != "π" or abs(Fraction(n)) > 20:
                     return None
-                product *= pi**n
+                product *= power(pi, Fraction(n))
             total += product
         return total
 

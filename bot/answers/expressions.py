@@ -2,24 +2,24 @@
 
 from __future__ import annotations
 
-import math
 import re
 from fractions import Fraction
 from functools import lru_cache
 
 from bot.answers.around import alternatives, sides
 from bot.answers.expected import BadKey, Expected
+from bot.answers.finding import Finding, all_the_same
 from bot.answers.key import Key
 from bot.answers.marks import digits_for_letters, plain_marks
-from bot.answers.numbers import Finding, all_the_same
 from bot.answers.spoken import HAS_WORDS, spoken
 from bot.answers.units import is_unit
-from bot.answers.writing import content, factors_of, is_plain_number, simplified, ungrouped, writing
+from bot.answers.writing import content, factors_of, is_plain_number, simplified, writing
 from bot.maths import Tree, Unreadable, letters_in, normal
 from bot.maths.algebra import equivalent, lifted, proportional
-from bot.maths.exact import Beyond, Quotient, normal_form, plus, prime_powers, times
+from bot.maths.exact import Beyond, Sum, normal_form, plus, times
+from bot.maths.primes import prime_powers
 from bot.maths.read import LONGEST, read_normal
-from bot.maths.tree import Add, Divide, Equation, Listing, Multiply, Number, Power, Subtract, every
+from bot.maths.tree import Add, Equation, Listing, Number, Power, Subtract, every
 from bot.maths.value import Undefined
 from bot.vocabulary import Verdict
 
@@ -89,13 +89,6 @@ _ENGLISH = frozenset(
 )  # fmt: skip
 
 
-def _form(tree: Tree) -> Quotient:
-    try:
-        return normal_form(tree)
-    except Undefined as trouble:
-        raise Unreadable("too-long" if trouble.kind == "too-big" else "no-maths") from None
-
-
 def same(tree: Tree, want: Expected) -> bool:
     """Whether a typed expression equals the expected one for all values of its letters."""
     try:
@@ -151,8 +144,6 @@ def _one(text: str, key: Key, want: Expected) -> Finding:
     tree = read_expression(text, want.letters)
     if isinstance(tree, (Listing, Equation)):
         return Finding(WRONG, "", tree)
-    if not _has_maths(tree, want):
-        raise Unreadable("no-maths")
     if not same(tree, want):
         _ask(text, want)
         return Finding(WRONG, "", tree)
@@ -170,10 +161,6 @@ def _one(text: str, key: Key, want: Expected) -> Finding:
 def _needless(tree: Tree) -> bool:
     """A factor 1 or two signs in a row: not the same writing, though the key looks alike."""
     return simplified(tree, True) in ("signs", "coefficient", "exponent")
-
-
-def _has_maths(tree: Tree, want: Expected) -> bool:
-    return True
 
 
 def _keeps_power(want: Expected) -> bool:
@@ -306,19 +293,19 @@ _EQUALS_WORD = re.compile(r"(?<=[a-z\d)]) (?:is|are|es|son) (?=[-\da-z(])")
 
 
 @lru_cache(maxsize=2048)
-def expected_equation(answer: str) -> tuple[Tree, dict[object, object], frozenset[str], Tree | None]:
+def expected_equation(answer: str) -> tuple[Tree, Sum, frozenset[str], Tree]:
     """The expected equation: tree, difference of its sides as one sum, letters, and its right side. Raises BadKey."""
     text = normal(answer).lower()
     try:
         tree = read_normal(text.replace("sqrt", "√").replace("pi", "π"), "reply")
         if not isinstance(tree, Equation) or len(tree.sides) != 2:
             raise BadKey(answer)
-        return tree, _difference(tree), letters_in(tree), tree.sides[1]  # type: ignore[return-value]
+        return tree, _difference(tree), letters_in(tree), tree.sides[1]
     except (Unreadable, Undefined, Beyond) as trouble:
         raise BadKey(answer) from trouble
 
 
-def _difference(tree: Equation) -> dict[tuple[tuple[str, int | Fraction], ...], int | Fraction]:
+def _difference(tree: Equation) -> Sum:
     left, right = (normal_form(side) for side in tree.sides)
     return lifted(plus(times(left.top, right.bottom), times(right.top, left.bottom), -1))
 
@@ -342,15 +329,13 @@ def grade_equation(text: str, key: Key) -> Finding:
     return findings[0]
 
 
-def _equation(
-    text: str, difference: dict[object, object], letters: frozenset[str], right: Tree | None
-) -> Finding:
+def _equation(text: str, difference: Sum, letters: frozenset[str], right: Tree) -> Finding:
     text = expression_text(text, letters)
     if text.endswith("=") or text.startswith("="):
         text = text.strip("= ")
         if text.count("=") == 0 and (not text or text in letters):
             raise Unreadable("unfinished")
-    if not text or len(text) == 1 and text.isalpha():
+    if not text or (len(text) == 1 and text.isalpha()):
         raise Unreadable("letter-alone" if text else "no-maths")
     pieces = [piece for piece in re.split(r" ?[,;\n] ?", text) if piece]
     tree = read_normal(pieces[-1], "reply")
@@ -365,9 +350,9 @@ def _equation(
             if trouble.kind == "too-big":
                 raise Unreadable("too-long") from None
             return Finding(WRONG, "", tree)
-        return Finding(RIGHT if proportional(typed, difference) else WRONG, "", tree)  # type: ignore[arg-type]
+        return Finding(RIGHT if proportional(typed, difference) else WRONG, "", tree)
     try:
-        if right is not None and normal_form(tree).same_as(normal_form(right)):
+        if normal_form(tree).same_as(normal_form(right)):
             return Finding(FORM, "left-side", tree)
     except (Undefined, Beyond):
         pass

@@ -19,9 +19,7 @@ from bot.maths.exact import Beyond, normal_form
 from bot.maths.tree import (
     Add,
     Divide,
-    Equation,
     Group,
-    Inequality,
     Letter,
     Mixed,
     Multiply,
@@ -57,10 +55,10 @@ def _anywhere(tree: Tree, rule: Callable[[Tree], Faulty]) -> Faulty:
             continue
         if hasattr(part, "__dataclass_fields__"):
             for name, changed in _anywhere(part, rule):
-                yield name, replace(tree, **{field.name: changed})
+                yield name, replace(tree, **{field.name: changed})  # type: ignore[arg-type]
 
 
-def _times(one: Tree, other: Tree) -> Tree:
+def multiplied(one: Tree, other: Tree) -> Tree:
     return Multiply(Group(one), Group(other))
 
 
@@ -186,16 +184,16 @@ def _first_only(tree: Tree) -> Faulty:
                             "first-term-only",
                             summed(
                                 [
-                                    (s1 * s2, _times(t1, t2))
+                                    (s1 * s2, multiplied(t1, t2))
                                     for (s1, t1), (s2, t2) in zip(parts, others, strict=True)
                                 ]
                             ),
                         )
                     continue
                 first, *rest = parts
-                yield "first-term-only", summed([(first[0], _times(k, first[1])), *rest])
+                yield "first-term-only", summed([(first[0], multiplied(k, first[1])), *rest])
                 if len(parts) == 2:
-                    yield "last-term-only", summed([first, (rest[0][0], _times(k, rest[0][1]))])
+                    yield "last-term-only", summed([first, (rest[0][0], multiplied(k, rest[0][1]))])
             mixed = _mixed(bracket)
             if mixed and mixed[1] and _mixed(k) and not _mixed(k)[1]:  # type: ignore[index]
                 whole = _mixed(k)[0]  # type: ignore[index]
@@ -225,7 +223,7 @@ def _minus_bracket(tree: Tree) -> Faulty:
         first, *rest = terms(inside)
 
         def scaled(one: Tree) -> Tree:
-            return one if k is None else _times(k, one)
+            return one if k is None else multiplied(k, one)
 
         parts = [(1, tree.left), (-first[0], scaled(first[1])), *[(s, scaled(t)) for s, t in rest]]
         yield "minus-not-distributed", summed(parts)
@@ -282,7 +280,7 @@ def _powers(tree: Tree) -> Faulty:
             if isinstance(ungrouped(one[0]), Number):
                 yield (
                     "base-multiplied",
-                    Power(Group(_times(one[0], other[0])), Group(number(one[1] + other[1]))),
+                    Power(Group(multiplied(one[0], other[0])), Group(number(one[1] + other[1]))),
                 )
     if isinstance(tree, Divide):
         one, other = _power_of(tree.left), _power_of(tree.right)
@@ -298,7 +296,7 @@ def _powers(tree: Tree) -> Faulty:
         if inner and inner[1] != 1 and above is not None:
             yield "exponents-added", Power(Group(inner[0]), Group(number(inner[1] + above)))
         if above is not None and above > 1:
-            yield "exponent-as-product", _times(tree.base, tree.exponent)
+            yield "exponent-as-product", multiplied(tree.base, tree.exponent)
 
 
 def _power_of(tree: Tree) -> tuple[Tree, Fraction] | None:
@@ -316,15 +314,15 @@ def _turning(tree: Tree) -> Faulty:
     if not isinstance(tree, Divide):
         return
     right = ungrouped(tree.right)
-    is_fraction = (
-        isinstance(right, (Divide, Mixed)) or isinstance(right, Number) and right.places == 0 and not tree.bar
+    is_fraction = isinstance(right, (Divide, Mixed)) or (
+        isinstance(right, Number) and right.places == 0 and not tree.bar
     )
     if is_fraction and not (isinstance(right, Number) and not _as_fraction(tree.left)):
-        yield "reciprocal-not-taken", _times(tree.left, tree.right)
-        yield "wrong-one-inverted", _times(Divide(Number(Fraction(1)), Group(tree.left)), tree.right)
+        yield "reciprocal-not-taken", multiplied(tree.left, tree.right)
+        yield "wrong-one-inverted", multiplied(Divide(Number(Fraction(1)), Group(tree.left)), tree.right)
         yield (
             "both-turned-over",
-            _times(
+            multiplied(
                 Divide(Number(Fraction(1)), Group(tree.left)), Divide(Number(Fraction(1)), Group(tree.right))
             ),
         )
@@ -350,7 +348,7 @@ def _percents(tree: Tree) -> Faulty:
                 percent = ungrouped(inside.right)
                 assert isinstance(percent, Percent)
                 yield "percent-as-number", type(inside)(whole, Group(percent.of))
-                yield "part-for-rest", _times(percent, whole)
+                yield "part-for-rest", multiplied(percent, whole)
 
 
 def _unlike(tree: Tree) -> Faulty:
@@ -388,7 +386,7 @@ def _joined_unlike(one: tuple[int, Tree], other: tuple[int, Tree]) -> list[Tree]
     letters = [Power(Letter(a), number(Fraction(n))) for t in (t1, t2) for a, n in t if len(a) == 1]
     tree: Tree = total
     for letter in letters:
-        tree = _times(tree, letter)
+        tree = multiplied(tree, letter)
     found.append(tree)
     return found
 
@@ -409,8 +407,8 @@ def _into_bracket(one: tuple[int, Tree], other: tuple[int, Tree]) -> list[Tree]:
     tree = number(Fraction(one[0] * c1 + other[0] * c2))
     for a, n in term:
         if len(a) == 1:
-            tree = _times(tree, Power(Letter(a), number(Fraction(n))))
-    return [_times(tree, bracket)]
+            tree = multiplied(tree, Power(Letter(a), number(Fraction(n))))
+    return [multiplied(tree, bracket)]
 
 
 def _sign_of_one(tree: Tree) -> Faulty:
@@ -452,130 +450,6 @@ _RULES: tuple[Callable[[Tree], Faulty], ...] = (
     _roots,
     _mixed_misread,
 )
-
-
-# Equations and inequalities ---------------------------------------------------------------------------------
-
-
-def faulty_relations(tree: Tree) -> Faulty:
-    """The equation or inequality with one faulty step: inside a side, or in undoing something on both."""
-    if sum(1 for _ in every(tree)) > MOST_NODES or not isinstance(tree, (Equation, Inequality)):
-        return
-    for i, side in enumerate(tree.sides):
-        for name, changed in faulty(side):
-            if name not in ("operands-swapped", "sign-lost"):
-                yield name, _with_side(tree, i, changed)
-    if len(tree.sides) == 2:
-        for i in (0, 1):
-            yield from _undone(tree, i)
-    else:
-        yield from _undone_in_middle(tree)
-    for i, side in enumerate(tree.sides):
-        for name, changed in faulty(side):
-            if name == "sign-lost":
-                yield name, _with_side(tree, i, changed)
-
-
-def _with_side(tree: Equation | Inequality, i: int, side: Tree) -> Tree:
-    return replace(tree, sides=(*tree.sides[:i], Group(side), *tree.sides[i + 1 :]))
-
-
-def _two(tree: Equation | Inequality, i: int, here: Tree, there: Tree) -> Tree:
-    sides = (Group(here), Group(there)) if i == 0 else (Group(there), Group(here))
-    return replace(tree, sides=sides)
-
-
-def _undone(tree: Equation | Inequality, i: int) -> Faulty:
-    """Terms and factors of one side undone wrongly on the other."""
-    here, there = tree.sides[i], tree.sides[1 - i]
-    parts = terms(here)
-    if 1 < len(parts) <= 6:
-        for k, (sign, one) in enumerate(parts):
-            rest = summed([p for j, p in enumerate(parts) if j != k])
-            wrongly = Add(there, Group(one)) if sign > 0 else Subtract(there, Group(one))
-            name = "sign-lost" if sign < 0 and letters_in(one) else "wrong-inverse"
-            yield name, _two(tree, i, rest, wrongly)
-            yield "one-side-only", _two(tree, i, rest, there)
-    elif len(parts) == 1 and letters_in(here):
-        sign, one = parts[0]
-        rest = number(0)
-        if len(terms(there)) > 1 or letters_in(there):
-            wrongly = Add(there, Group(one)) if sign > 0 else Subtract(there, Group(one))
-            yield "wrong-inverse", _two(tree, i, rest, wrongly)
-    if len(parts) == 1:
-        yield from _factor_undone(tree, i, parts[0], there)
-    if len(parts) > 1:
-        yield from _scaled_partly(tree, i, parts, there)
-
-
-def _factor_undone(tree: Equation | Inequality, i: int, part: tuple[int, Tree], there: Tree) -> Faulty:
-    sign, term = part
-    one = ungrouped(term)
-    yield from _share_undone(tree, i, part, there)
-    if isinstance(one, Divide) and letters_in(one.left) and not letters_in(one.right):
-        yield "wrong-inverse", _two(tree, i, one.left, Divide(Group(there), Group(one.right)))
-        yield "one-side-only", _two(tree, i, one.left, there)
-        inner = ungrouped(one.left)
-        if isinstance(inner, Multiply) and not letters_in(inner.left):
-            share = Divide(Group(inner.left), Group(one.right))
-            yield "reciprocal-not-taken", _two(tree, i, inner.right, _times(there, share))
-    if isinstance(one, Divide) and letters_in(one.right) and not letters_in(one.left):
-        yield "wrong-inverse", _two(tree, i, one.right, Divide(Group(there), Group(one.left)))
-        yield "wrong-inverse", _two(tree, i, one.right, _times(there, one.left))
-    if isinstance(one, Multiply):
-        for k, rest in ((one.left, one.right), (one.right, one.left)):
-            if letters_in(k) or not letters_in(rest):
-                continue
-            name = "reciprocal-not-taken" if isinstance(ungrouped(k), Divide) else "wrong-inverse"
-            yield name, _two(tree, i, rest, _times(there, k))
-            yield "wrong-inverse", _two(tree, i, rest, Subtract(there, Group(k)))
-            yield "wrong-inverse", _two(tree, i, rest, Add(there, Group(k)))
-            yield "one-side-only", _two(tree, i, rest, there)
-            yield "operands-swapped", _two(tree, i, rest, Divide(Group(k), Group(there)))
-
-
-def _share_undone(tree: Equation | Inequality, i: int, part: tuple[int, Tree], there: Tree) -> Faulty:
-    """2x/3 = 8 as x = 8 · 2/3."""
-    sign, term = part
-    try:
-        form = normal_form(term)
-    except (Undefined, Beyond):
-        return
-    if len(form.top) == 1 and len(form.bottom) == 1:
-        ((atoms, c),) = form.top.items()
-        if len(atoms) == 1 and atoms[0][1] == 1 and len(atoms[0][0]) == 1:
-            share = Fraction(sign * c)
-            if share.denominator != 1 and share.numerator not in (1, -1):
-                yield "reciprocal-not-taken", _two(tree, i, Letter(atoms[0][0]), _times(there, number(share)))
-
-
-def _scaled_partly(tree: Equation | Inequality, i: int, parts: list[tuple[int, Tree]], there: Tree) -> Faulty:
-    """Both sides divided or multiplied, but not every term: ax + b = c as x + b = c/a."""
-    for k, (sign, one) in enumerate(parts):
-        inside = ungrouped(one)
-        others = [p for j, p in enumerate(parts) if j != k]
-        if isinstance(inside, Multiply) and not letters_in(inside.left) and letters_in(inside.right):
-            scaled = [(sign, inside.right), *others]
-            yield "first-term-only", _two(tree, i, summed(scaled), Divide(Group(there), Group(inside.left)))
-        if isinstance(inside, Divide) and not letters_in(inside.right) and letters_in(inside.left):
-            scaled = [(sign, inside.left), *others]
-            yield "first-term-only", _two(tree, i, summed(scaled), _times(there, inside.right))
-
-
-def _undone_in_middle(tree: Equation | Inequality) -> Faulty:
-    if len(tree.sides) != 3:
-        return
-    low, middle, high = tree.sides
-    parts = terms(middle)
-    if len(parts) < 2:
-        return
-    for k, (sign, one) in enumerate(parts):
-        rest = summed([p for j, p in enumerate(parts) if j != k])
-        moved_low = Subtract(low, Group(one)) if sign > 0 else Add(low, Group(one))
-        moved_high = Subtract(high, Group(one)) if sign > 0 else Add(high, Group(one))
-        yield "one-side-only", replace(tree, sides=(moved_low, rest, high))
-        yield "one-side-only", replace(tree, sides=(low, rest, moved_high))
-        yield "one-side-only", replace(tree, sides=(low, rest, high))
 
 
 def one_number_changed(one: Tree, other: Tree) -> bool:

@@ -8,8 +8,8 @@ from functools import lru_cache
 
 from bot.answers.expected import BadKey
 from bot.answers.expressions import expression_text
+from bot.answers.finding import Finding
 from bot.answers.key import Key
-from bot.answers.numbers import Finding
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import HAS_WORDS, spoken
 from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
@@ -251,9 +251,7 @@ def _in_form(trees: list[Tree], letters: frozenset[str]) -> Finding:
             reason = reason or "letter"
         alone = [side for side in tree.sides if isinstance(side, Letter)]
         others = [side for side in tree.sides if not isinstance(side, Letter)]
-        if len(alone) != 1:
-            reason = "solve"
-        elif any(letters_in(side) for side in others):
+        if len(alone) != 1 or any(letters_in(side) for side in others):
             reason = "solve"
         elif any(shape(side) not in WORKED_OUT for side in others):
             reason = reason or "work-out"

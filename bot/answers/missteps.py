@@ -17,12 +17,15 @@ from pathlib import Path
 from bot.answers.amounts import read_amounts
 from bot.answers.around import newest, trimmed, without_lead
 from bot.answers.expected import BadKey, Expected, expected_of
-from bot.answers.faults import faulty, faulty_relations
+from bot.answers.faults import faulty
+from bot.answers.finding import Finding
 from bot.answers.given import given_tree
-from bot.answers.guesses import guess_expression, guess_list, guess_number, guess_other
+from bot.answers.guesses import guess_list, guess_number
+from bot.answers.guesses_algebra import guess_expression, guess_other
 from bot.answers.key import Key
-from bot.answers.numbers import NUMBER_FORMS, Finding
-from bot.maths import Tree, Undefined, Unreadable, letters_in, normal, read
+from bot.answers.numbers import NUMBER_FORMS
+from bot.answers.undoing import faulty_relations
+from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import coefficients
 from bot.maths.exact import Beyond, Quotient, normal_form, plus, times
 from bot.maths.tree import Equation, Inequality
@@ -172,8 +175,3 @@ def _amount(text: str, key: Key, want: Expected):  # type: ignore[no-untyped-def
     asked = wanted("dollars") if key.form == "money" else want.asked
     amounts = read_amounts(text.rpartition("=")[2].strip(), want, key.form, asked)
     return amounts[0] if len(amounts) == 1 else None
-
-
-def read_given(text: str) -> Tree:
-    """A lesson's expression."""
-    return read(text)

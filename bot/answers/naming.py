@@ -10,8 +10,8 @@ from pathlib import Path
 from rapidfuzz.distance import OSA
 
 from bot.answers.around import newest, small
+from bot.answers.finding import Finding
 from bot.answers.key import Key
-from bot.answers.numbers import Finding
 from bot.maths import Unreadable, normal
 from bot.vocabulary import Verdict
 
@@ -231,7 +231,7 @@ def _wanted(answer: str) -> tuple[frozenset[str], frozenset[str]]:
     same = {
         wording
         for wording, term in terms.items()
-        if term in stands_for and wording == term or term in wordings
+        if (term in stands_for and wording == term) or term in wordings
     }
     return frozenset(wordings | same), frozenset(stands_for)
 
@@ -297,9 +297,8 @@ def _other_terms(words: list[str], right: frozenset[str], terms: frozenset[str],
                     phrase.removesuffix("s") in right
                     or term in ("no", "yes")
                     or phrase in ("mas", "menos", "more", "media")
-                ):
-                    if phrase not in ("more", "media"):
-                        continue
+                ) and phrase not in ("more", "media"):
+                    continue
                 found.add(phrase if phrase in _NOUNS else term)
     for choice in key.choices:
         if f" {choice.lower()} " in f" {' '.join(words)} ":

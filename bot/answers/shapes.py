@@ -46,7 +46,7 @@ def shape(tree: Tree) -> str:
     match tree:
         case Number(places=places, repeats=repeats):
             return "repeating" if repeats else "decimal" if places else "whole"
-        case Mixed(top=top, bottom=bottom):
+        case Mixed(bottom=bottom):
             return "mixed" if bottom else "unworked"
         case Divide(left=left, right=right, bar=True):
             return _bar(left, right)

@@ -12,15 +12,16 @@ from bot.answers.around import alternatives
 from bot.answers.closeness import nearness
 from bot.answers.expected import BadKey, Expected, expected_of
 from bot.answers.expressions import _difference, expression_text, same
+from bot.answers.finding import Finding
 from bot.answers.key import Key
 from bot.answers.marks import plain_marks
-from bot.answers.numbers import Finding, _sides, grade_number
+from bot.answers.numbers import _sides, grade_number
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import HAS_WORDS, spoken
-from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
+from bot.maths import Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import has_just_roots, proportional
-from bot.maths.exact import Beyond, Sum, normal_form, times
-from bot.maths.read import LONGEST, read_normal
+from bot.maths.exact import Beyond, Sum, times
+from bot.maths.read import read_normal
 from bot.maths.tree import Equation, Letter
 from bot.vocabulary import Verdict
 
@@ -159,7 +160,7 @@ def _order_typed(text: str) -> Finding:
 
 def _other_answer(piece: str, last: str, want: _Solution, key: Key) -> Finding | None:
     """The piece before the last one, if it is an answer of its own and no step of working."""
-    left, equals, right = piece.rpartition("=")
+    left, equals, _right = piece.rpartition("=")
     if equals and not (len(left.strip()) == 1 and left.strip().isalpha()):
         return None
     if not equals and "=" in last and not re.fullmatch(r"[-+\d./ %]+", piece):

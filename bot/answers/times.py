@@ -9,9 +9,9 @@ from functools import lru_cache
 
 from bot.answers.amounts import Amount, read_amounts
 from bot.answers.around import alternatives, sides
+from bot.answers.finding import Finding, all_the_same
 from bot.answers.key import Key
 from bot.answers.marks import digits_for_letters
-from bot.answers.numbers import Finding, all_the_same
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import spoken
 from bot.answers.units import Unit, wanted
@@ -131,7 +131,7 @@ def _clock(text: str, want: _Wanted) -> Finding:
         minutes = (minutes % 720) + half * 60
         return Finding(
             RIGHT
-            if minutes == want.clock or not want.half_known and minutes % 720 == want.clock % 720
+            if minutes == want.clock or (not want.half_known and minutes % 720 == want.clock % 720)
             else WRONG
         )
     if is_24 or not want.half_known:

@@ -144,13 +144,14 @@ class _Factors:
                 self.sums += 1
 
     def power(self, base: Tree, exponent: Tree, powers: bool) -> None:
-        if isinstance(exponent, Negative):
-            self.reason = self.reason or "exponent"
-        elif not isinstance(exponent, (Number, Letter)) and not any(
-            isinstance(o, Letter) for o in every(exponent)
+        if (
+            isinstance(exponent, Negative)
+            or (
+                not isinstance(exponent, (Number, Letter))
+                and not any(isinstance(o, Letter) for o in every(exponent))
+            )
+            or (isinstance(exponent, Number) and exponent.value == 1)
         ):
-            self.reason = self.reason or "exponent"
-        elif isinstance(exponent, Number) and exponent.value == 1:
             self.reason = self.reason or "exponent"
         if isinstance(base, Letter):
             self.letters[base.name] = self.letters.get(base.name, 0) + 1
@@ -303,7 +304,7 @@ def factors_of(tree: Tree) -> list[Tree] | None:
             else inner
         )
     found: list[Tree] = []
-    waiting = [tree]
+    waiting: list[Tree] = [tree]
     while waiting:
         one = ungrouped(waiting.pop())
         match one:

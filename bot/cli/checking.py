@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import sys
+from collections.abc import Callable, Iterable, Iterator
 from typing import Annotated
 
 import typer
@@ -33,7 +34,9 @@ def add_to(app: typer.Typer) -> None:
 
 def check(
     expected: Annotated[str | None, typer.Option(help="The expected answer, without its unit.")] = None,
-    form: Annotated[str | None, typer.Option(help="How it has to look: fraction-simplest, quantity, ...")] = None,
+    form: Annotated[
+        str | None, typer.Option(help="How it has to look: fraction-simplest, quantity, ...")
+    ] = None,
     typed: Annotated[str | None, typer.Option(help="What the student typed.")] = None,
     unit: Annotated[str | None, typer.Option(help="The unit asked for.")] = None,
     given: Annotated[str | None, typer.Option(help="The question's own expression or equation.")] = None,
@@ -52,7 +55,10 @@ def check(
         _stream(answers)
         return
     if expected is None or form is None or typed is None:
-        typer.echo("Say what to check: --expected, --form and --typed, or --batch with rows on standard input.", err=True)
+        typer.echo(
+            "Say what to check: --expected, --form and --typed, or --batch with rows on standard input.",
+            err=True,
+        )
         raise typer.Exit(2)
     try:
         key = key_from({"expected": expected, "form": form, "unit": unit, "given": given})
@@ -93,7 +99,10 @@ def working(
         _stream(workings)
         return
     if given is None or not lines:
-        typer.echo("Give the start with --given and the lines behind it, or --batch with rows on standard input.", err=True)
+        typer.echo(
+            "Give the start with --given and the lines behind it, or --batch with rows on standard input.",
+            err=True,
+        )
         raise typer.Exit(2)
     looked = look_over(lines, given)
     for n, line in enumerate(lines):
@@ -110,7 +119,7 @@ def working(
         typer.echo(f"Line {looked.first_wrong + 1} doesn't follow from what stands before it{why}.")
 
 
-def _stream(handle):  # type: ignore[no-untyped-def]
+def _stream(handle: Callable[[Iterable[str]], Iterator[str]]) -> None:
     """Standard input through a handler to standard output, line by line, in UTF-8."""
     from bot.maths.read import the_machine
 

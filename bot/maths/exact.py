@@ -12,6 +12,7 @@ from dataclasses import dataclass
 from fractions import Fraction
 from typing import TypeAlias
 
+from bot.maths.primes import prime_powers
 from bot.maths.tree import (
     Add,
     Call,
@@ -30,7 +31,7 @@ from bot.maths.tree import (
     Subtract,
     Tree,
 )
-from bot.maths.value import MOST_BITS, SHOWN_AS, Undefined, value
+from bot.maths.value import MOST_BITS, SHOWN_AS, Undefined, power, value
 
 Coefficient: TypeAlias = int | Fraction
 Term: TypeAlias = tuple[tuple[str, Coefficient], ...]
@@ -300,23 +301,6 @@ def _letter_power(base: Quotient, exponent: Quotient) -> Quotient:
     return found
 
 
-def prime_powers(n: int) -> dict[int, int]:
-    """Primes and their powers of a whole number above 0; a part too large to factor stays whole.
-
-    Trial division up to 100,000 (about 5 ms at most).
-    """
-    found: dict[int, int] = {}
-    p = 2
-    while p * p <= n and p < 100_000:
-        while n % p == 0:
-            found[p] = found.get(p, 0) + 1
-            n //= p
-        p += 1 if p == 2 else 2
-    if n > 1:
-        found[n] = found.get(n, 0) + 1
-    return found
-
-
 def _root(inner: Quotient, degree: int) -> Quotient:
     number = inner.rational()
     if number is None:
@@ -379,9 +363,9 @@ def _approximate(terms: Sum) -> Fraction:
         product = Fraction(c)
         for atom, n in term:
             if atom == "π":
-                if abs(n) > 50:
+                if abs(Fraction(n)) > 50:
                     raise Undefined("too-big")
-                product *= _PI**n
+                product *= power(_PI, Fraction(n))
             elif atom[0] == "#":
                 exponent = Fraction(n)
                 product *= _near_root(int(atom[1:]) ** exponent.numerator, exponent.denominator)
