@@ -91,6 +91,8 @@ class CommandsShown(Message, frozen=True, kw_only=True):
 
     groups: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]
     side: str = "t"
+    roles: tuple[str, ...] = ()
+    """The chat is offered the commands of these roles from now on."""
 
 
 class CommandShown(Message, frozen=True, kw_only=True):
@@ -181,7 +183,6 @@ class PlanShown(Message, frozen=True, kw_only=True):
     family_minutes: int = 0
     items: tuple[ItemLine, ...] = ()
     notes: tuple[Line, ...] = ()
-    changes: tuple[int, ...] = ()
 
 
 class MapShown(Message, frozen=True, kw_only=True):
@@ -293,11 +294,3 @@ class FromTutor(Message, frozen=True, kw_only=True):
     text: str
     name: str = ""
     """The student they are for, on a shared phone."""
-
-
-class TestShown(Message, frozen=True, kw_only=True):
-    """How a student's tests stand."""
-
-    student: StudentId
-    name: str
-    rows: tuple[tuple[int, str, str], ...]

@@ -11,12 +11,12 @@ from sqlalchemy.orm import Session
 
 from bot.happened import Command, Pressed, Typed
 from bot.messages import Choose, CommandShown, CommandsShown, Line, Message, NotForYou, WrongCommand
-from bot.records import focus, people
+from bot.records import attempts, days, focus, people
 from bot.records.people import Household, Person, Student
 from bot.school import dates
 from bot.school.commands import GROUPS, SPECS, Spec, Who, find
 from bot.school.school import School
-from bot.vocabulary import Role
+from bot.vocabulary import Outcome, Part, Role, Verdict
 
 TUTOR, PARENT = "t", "f"
 """The two sides of a command: a tutor's households, or the ones in which somebody is a parent."""
@@ -171,13 +171,37 @@ def without_stroke(typed: Typed, who: Who) -> Command | None:
 
 def examples_of(asked: Asked, spec: Spec, student: Student | None = None) -> tuple[str, ...]:
     """A command's examples, filled with people and lessons of whoever asks, so that they work as they stand."""
-    holes = _holes(asked, student)
+    fitting, number = _with_work(asked, spec.name) if student is None else (None, None)
+    holes = {**_holes(asked, student or fitting), "n": number or "1"}
     filled = []
     for example in spec.examples:
         if spec.name == "small" and "{" not in example and len(asked.students) != 1:
             continue  # without a name it is for an only child
         filled.append(example.format(**holes))
     return tuple(filled)
+
+
+def _with_work(asked: Asked, name: str) -> tuple[Student | None, str | None]:
+    """A student, and the number of an item of theirs, for whom a command on work done can be followed."""
+    for student in asked.students:
+        if name == "resume" and student.paused:
+            return student, None
+        if name not in ("item", "accept", "reject", "excuse", "repeat"):
+            continue
+        newest = days.newest_day(asked.s, student.id)
+        if newest is None:
+            continue
+        tried = attempts.attempts_of_day(asked.s, newest.id)
+        for sent in days.items_of(asked.s, newest.id, Part.REVIEW):
+            verdicts = {each.verdict for each in tried.get(sent.id, [])} - {Verdict.HELP}
+            fits = {
+                "accept": len(verdicts) == 1 and Verdict.RIGHT not in verdicts,
+                "reject": verdicts == {Verdict.RIGHT},
+                "repeat": sent.outcome is Outcome.UNSOLVED,
+            }
+            if fits.get(name, bool(verdicts)):
+                return student, str(sent.place)
+    return None, None
 
 
 def _holes(asked: Asked, student: Student | None) -> dict[str, str]:
@@ -233,4 +257,5 @@ def help_(asked: Asked) -> list[Message]:
         rows = tuple((spec.name, next(iter(examples_of(asked, spec)), f"/{spec.name}")) for spec in mine)
         if rows:
             groups.append((group, rows))
-    return [CommandsShown(to=asked.person.chat, groups=tuple(groups), side=asked.side)]
+    roles = tuple(sorted(role.value for role in asked.person.roles))
+    return [CommandsShown(to=asked.person.chat, groups=tuple(groups), side=asked.side, roles=roles)]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
@@ -24,7 +25,7 @@ from bot.school.names import find_lesson, name_of, take_student, take_students
 from bot.school.orders import made_today
 from bot.school.planning import open_date, plan_for
 from bot.school.when import Span, fold, take_dates
-from bot.school.wishes import WishKind, in_force, left_out
+from bot.school.wishes import WishKind, in_force, left_out, texts
 from bot.tutoring.listing import Planned, drawn, items_at, label, planned_at, take_numbers
 from bot.vocabulary import Outcome, Part, TemplateId
 
@@ -79,10 +80,8 @@ def _compared(
 ) -> tuple[list[Line], list[Line]]:
     """What a change does to a day's plan, item by item; and about how long the day is then."""
     after, _ = plan_for(asked.s, asked.school, student, on, further=wished)
-    had = {(each.part, each.pick.template): each for each in drawn(asked, before)}
-    has = {(each.part, each.pick.template): each for each in drawn(asked, after)}
-    out = [each for at, each in had.items() if at not in has]
-    come = [each for at, each in has.items() if at not in had]
+    had, has = drawn(asked, before), drawn(asked, after)
+    out, come = _missing(had, has), _missing(has, had)
     lines = [_item_line("line-out", each) for each in out] + [_item_line("line-in", each) for each in come]
     more = len(lines) - MOST_LINES
     if more > 0:
@@ -95,6 +94,19 @@ def _compared(
     if minutes != round(before.minutes):
         notes = [Line("note-minutes", {"name": student.name, "minutes": minutes, "family": student.minutes})]
     return lines, notes
+
+
+def _missing(here: Sequence[Planned], there: Sequence[Planned]) -> list[Planned]:
+    """The items of one plan that another lacks; a kind that comes twice is two."""
+    left = Counter((each.part, each.pick.template) for each in there)
+    missing = []
+    for each in here:
+        kind = (each.part, each.pick.template)
+        if left[kind]:
+            left[kind] -= 1
+        else:
+            missing.append(each)
+    return missing
 
 
 def _item_line(key: str, each: Planned) -> Line:
@@ -153,16 +165,12 @@ def add(asked: Asked) -> list[Message]:
             continue
         plan, _ = plan_for(asked.s, asked.school, student, where.on)
         _refuse_test(asked, student, plan)
-        taken = {each.template for each in (*plan.review, *plan.guided)}
-        free = [t for t in open_templates(asked, student, lesson, where.on, plan.lesson) if t not in taken]
-        own, more_lines, more_notes = _pins(asked, student, where.on, plan, free[:count], grow=True)
-        if not own:
-            raise asked.wrong("why-all-in", student, name=student.name, title=lesson.title)
+        own = _pins(asked, student, where.on, plan, _by_turns(asked, student, lesson, plan)[:count])
+        own.append(_wish(student, WishKind.REVIEW_ITEMS, where.on, count=_sized(plan, count)))
+        more_lines, more_notes = _compared(asked, student, where.on, own, plan)
         wished += own
         lines += more_lines
         notes += more_notes
-        if len(free) < count:
-            notes.append(Line("note-fewer", {"name": student.name, "count": len(free), "asked": count}))
     return propose(asked, "add", lines, wished=wished, steps=steps, notes=notes)
 
 
@@ -171,30 +179,42 @@ def _refuse_test(asked: Asked, student: Student, plan: DayPlan) -> None:
         raise asked.wrong("why-test-day", student, name=student.name, date_day=plan.day.isoformat())
 
 
-def _pins(
-    asked: Asked, student: Student, on: date, plan: DayPlan, templates: Sequence[str], *, grow: bool
-) -> tuple[list[Wish], list[Line], list[Line]]:
-    """Wishes that ask these templates for certain; with `grow` beside what was planned, else in its place."""
-    wished = [_wish(student, WishKind.PIN, on, template=each) for each in templates]
-    if not wished:
-        return [], [], []
-    if grow:
-        wished.append(_wish(student, WishKind.REVIEW_ITEMS, on, count=_sized(plan, len(templates))))
-    lines, notes = _compared(asked, student, on, wished, plan)
-    return wished, lines, notes
+def _by_turns(asked: Asked, student: Student, lesson: Lesson, plan: DayPlan) -> list[str]:
+    """A lesson's templates, those first that the plan doesn't hold; round and round, easy ones first."""
+    own = open_templates(asked, student, lesson, plan.day, plan.lesson)
+    taken = {each.template for each in (*plan.review, *plan.guided)}
+    order = sorted(own, key=lambda each: each in taken)
+    return [each for _ in range(MOST_ADDED) for each in order]
+
+
+def _pins(asked: Asked, student: Student, on: date, plan: DayPlan, templates: Sequence[str]) -> list[Wish]:
+    """Wishes that ask each of these templates once more than the plan does."""
+    planned = Counter(str(each.template) for each in plan.review)
+    pinned = Counter(texts(in_force(asked.s, student, on), WishKind.PIN, "template"))
+    wanted = Counter(templates)
+    return [
+        _wish(student, WishKind.PIN, on, template=template)
+        for template, count in wanted.items()
+        for _ in range(max(1, planned[template] + count - pinned[template]))
+    ]
 
 
 def _add_to_made(
     asked: Asked, student: Student, day: SchoolDay, lesson: Lesson, count: int
 ) -> tuple[list[Step], list[Line]]:
-    there = {each.template for each in days.items_of(asked.s, day.id)}
-    free = [t for t in open_templates(asked, student, lesson, day.date, day.lesson) if t not in there]
-    if not free:
-        raise asked.wrong("why-all-in", student, name=student.name, title=lesson.title)
+    there = days.items_of(asked.s, day.id, dropped=True)
+    seen = {each.item.ask for each in there}
+    own = open_templates(asked, student, lesson, day.date, day.lesson)
+    order = sorted(own, key=lambda each: any(other.template == each for other in there))
     steps, lines = [], []
-    for template in free[:count]:
-        seed = seed_of(student.id, day.date, TemplateId(template), again=1)
-        item = draw(asked.school.course, TemplateId(template), seed)
+    for n in range(count):
+        template = order[n % len(order)]
+        for again in range(1, 9):
+            seed = seed_of(student.id, day.date, TemplateId(template), again=again)
+            item = draw(asked.school.course, TemplateId(template), seed)
+            if item.ask not in seen:
+                break
+        seen.add(item.ask)
         steps.append(add_step(student, day, template, seed))
         lines.append(Line("line-in", {"title": item.lesson_title, "ask": short(item.ask, 70)}))
     return steps, lines
@@ -251,11 +271,8 @@ def swap(asked: Asked) -> list[Message]:
     wished = [_wish(student, WishKind.DROP, where.on, template=out.pick.template)]
     if out.part is Part.REVIEW:
         lesson = _wanted_lesson(asked, student, labels[0], wanted, out.item.lesson, day)
-        taken = {each.template for each in (*plan.review, *plan.guided)}
-        free = [t for t in open_templates(asked, student, lesson, where.on, plan.lesson) if t not in taken]
-        if wanted and not free:
-            raise asked.wrong("why-all-in", student, name=student.name, title=lesson.title)
-        wished += [_wish(student, WishKind.PIN, where.on, template=each) for each in free[:1]]
+        others = [t for t in _by_turns(asked, student, lesson, plan) if t != out.pick.template]
+        wished += _pins(asked, student, where.on, plan, others[:1])
     lines, notes = _compared(asked, student, where.on, wished, plan)
     return propose(asked, "swap", [_head(asked, student, where.on), *lines], wished=wished, notes=notes)
 
@@ -307,7 +324,8 @@ def repeat(asked: Asked) -> list[Message]:
     planned = {each.template for each in plan.review}
     fresh = [each for each in templates if each not in planned]
     wished = [_wish(student, WishKind.PIN, where.on, template=each) for each in templates]
-    wished.append(_wish(student, WishKind.REVIEW_ITEMS, where.on, count=_sized(plan, len(fresh))))
+    if fresh:
+        wished.append(_wish(student, WishKind.REVIEW_ITEMS, where.on, count=_sized(plan, len(fresh))))
     lines, notes = _compared(asked, student, where.on, wished, plan)
     already = (
         [Line("note-in-already", {"count": len(templates) - len(fresh)})]

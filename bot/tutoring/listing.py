@@ -10,7 +10,6 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from bot.course.draw import draw
 from bot.course.item import Item
 from bot.messages import ItemLine
 from bot.planner.plan import DayPlan, Pick
@@ -18,15 +17,23 @@ from bot.records import days, focus
 from bot.records.days import ItemState, SchoolDay, Sent
 from bot.records.people import Student
 from bot.school.asking import Asked
-from bot.school.drawing import short
+from bot.school.drawing import draw_all, short
 from bot.school.planning import plan_for
 from bot.vocabulary import LessonId, Part, TemplateId
 
-LETTERS = {Part.REVIEW: "", Part.GUIDED: "g", Part.WARM_UP: "w", Part.TEST: "t", Part.HANDS_ON: "h"}
+LETTERS = {
+    Part.REVIEW: "",
+    Part.GUIDED: "g",
+    Part.WARM_UP: "w",
+    Part.TEST: "t",
+    Part.HANDS_ON: "h",
+    Part.KNOWN: "k",
+    Part.EXTRA: "e",
+}
 LISTING = "listing"
 HOLDS = timedelta(hours=18)
 """How long a listing that was shown gives its numbers."""
-_NUMBERS = re.compile(r"^((?:#?[gwth]?\d{1,2}(?:st|nd|rd|th)?(?:[\s,]+|$|(?:and|y)\s+))+)", re.IGNORECASE)
+_NUMBERS = re.compile(r"^((?:#?[gwthke]?\d{1,2}(?:st|nd|rd|th)?(?:[\s,]+|$|(?:and|y)\s+))+)", re.IGNORECASE)
 
 
 def label(part: Part, place: int) -> str:
@@ -39,8 +46,8 @@ def take_numbers(text: str) -> tuple[list[str], str]:
     found = _NUMBERS.match(text.strip())
     if not found:
         return [], text.strip()
-    labels = re.findall(r"[gwth]?\d{1,2}", found[1].lower())
-    cleaned = [re.sub(r"^([gwth]?)0*(?=\d)", r"\1", each) for each in labels]
+    labels = re.findall(r"[gwthke]?\d{1,2}", found[1].lower())
+    cleaned = [re.sub(r"^([gwthke]?)0*(?=\d)", r"\1", each) for each in labels]
     return list(dict.fromkeys(cleaned)), text.strip()[found.end() :].strip()
 
 
@@ -67,12 +74,11 @@ class Planned:
 
 def drawn(asked: Asked, plan: DayPlan) -> list[Planned]:
     """The items of a plan in the order of the day; the tutor's own items stand before the review."""
-    first = plan.own_items + 1
-    parts = [(Part.GUIDED, plan.guided, 1), (Part.REVIEW, plan.review, first)]
+    parts = [(Part.GUIDED, plan.guided, 1), (Part.REVIEW, plan.review, plan.own_items + 1)]
     return [
-        Planned(label(part, n), part, pick, draw(asked.school.course, pick.template, pick.seed))
-        for part, picks, start in parts
-        for n, pick in enumerate(picks, start=start)
+        Planned(label(part, fresh.place), part, pick, fresh.item)
+        for part, picks, first in parts
+        for pick, fresh in zip(picks, draw_all(asked.school, picks, part, first), strict=True)
     ]
 
 

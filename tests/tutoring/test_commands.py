@@ -1,0 +1,82 @@
+from __future__ import annotations
+
+import pytest
+from support.group import Group, Somebody, only
+from support.steering import does, stored, words_of
+
+from bot import family, tutoring
+from bot.messages import Choose, CommandShown, CommandsShown, Help, Message, NotForYou, WrongCommand
+from bot.school.commands import BY_NAME, SPECS, Who, commands_for
+from bot.vocabulary import Role
+
+TUTORS = [spec for spec in SPECS if Who.TUTOR in spec.who]
+NEEDS_NOTHING = {"needs", "doubts", "people", "undo", "changes"}
+"""Commands that take nothing after them; what is typed there is passed over, but for doubts."""
+
+
+def test_every_command_of_the_table_has_a_function_and_no_function_is_left_over() -> None:
+    assert {spec.name for spec in TUTORS} == set(tutoring.FUNCTIONS)
+    assert {spec.name for spec in SPECS if Who.PARENT in spec.who} == set(family.FUNCTIONS)
+
+
+def test_no_name_of_a_command_is_used_twice() -> None:
+    assert len(BY_NAME) == sum(1 + len(spec.also) for spec in SPECS)
+
+
+def test_a_chat_is_offered_the_commands_of_its_roles_and_a_child_on_the_phone_only_a_childs() -> None:
+    assert "plan" in commands_for([Role.TUTOR])
+    assert "plan" not in commands_for([Role.PARENT])
+    assert set(commands_for([Role.TUTOR, Role.PARENT])) > set(commands_for([Role.TUTOR]))
+    assert commands_for([Role.TUTOR, Role.PARENT], shared=True) == commands_for([], shared=True)
+    assert "back" in commands_for([Role.PARENT], shared=True)
+
+
+def test_help_lists_every_command_of_the_one_who_asks(ines: Somebody, tove: Somebody) -> None:
+    for who, one in ((ines, Who.TUTOR), (tove, Who.PARENT)):
+        shown = only(CommandsShown, who.types("/help"))
+        listed = {name for _, rows in shown.groups for name, _ in rows}
+        assert listed == {spec.name for spec in SPECS if one in spec.who}
+        assert all(f"/{name}" in words_of([shown]) for name in listed)
+
+
+@pytest.mark.parametrize("name", [spec.name for spec in TUTORS])
+def test_examples_of_help_work_as_they_stand(worked: Somebody, ines: Somebody, name: str) -> None:
+    if name == "resume":
+        does(ines, "/pause sol")
+    shown = only(CommandShown, ines.types(f"/help {name}"))
+    assert shown.examples
+    for example in shown.examples:
+        said = ines.types(example)
+        assert said, example
+        refused = [each for each in said if isinstance(each, WrongCommand | Choose | NotForYou | Help)]
+        assert not refused, (example, words_of(refused))
+        words_of(said)
+        words_of(said, "es")
+
+
+@pytest.mark.parametrize("name", [spec.name for spec in TUTORS])
+@pytest.mark.parametrize("rest", ["zzqqxx", "wren zzqqxx 99", "wren", "", "@999999", "#999999 1", "ñ" * 4000])
+def test_a_command_typed_wrongly_changes_nothing_and_says_what_would_have_worked(
+    worked: Somebody, ines: Somebody, group: Group, name: str, rest: str
+) -> None:
+    before = stored(group.engine)
+    said: list[Message] = ines.types(f"/{name} {rest}".strip())
+    assert said
+    if name not in ("undo", "doubts", "language"):
+        assert stored(group.engine) == before
+    for each in said:
+        if isinstance(each, WrongCommand):
+            assert each.examples, (name, rest)
+    words_of(said)
+    words_of(said, "es")
+
+
+def test_a_command_may_be_typed_without_its_stroke(ines: Somebody) -> None:
+    assert ines.types("plan wren") == ines.types("/plan wren")
+
+
+def test_a_command_of_another_role_is_none(tove: Somebody, group: Group) -> None:
+    before = stored(group.engine)
+    only(NotForYou, tove.types("/plan wren"))
+    only(NotForYou, tove.types("/tell wren hello"))
+    assert stored(group.engine) == before
