@@ -13,7 +13,7 @@ from bot.records import outbox, people
 from bot.records.people import Person
 from bot.school.school import School
 from bot.school_day import besides, presses, reply, speaking
-from bot.school_day.onward import Here
+from bot.school_day.asking import Here
 from bot.vocabulary import Role, Verdict
 
 

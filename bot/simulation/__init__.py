@@ -1,0 +1,1 @@
+"""Whole years without a chat, to see whether the planner helps."""
