@@ -50,7 +50,7 @@ def repeating(api: str, database: str, paced: bool) -> None:
     """Our whole way of a reply, with a use case that does nothing but repeat: what the way itself costs."""
     from bot.chat.rendered import Rendered
     from bot.chat.side import ChatSide, Line, Saying
-    from bot.messages import Help, Reminder
+    from bot.messages import Help
     from bot.now import RealClock
     from bot.records.base import create_engine
 
