@@ -163,8 +163,13 @@ class Demo:
 
 
 @asynccontextmanager
-async def build_demo(folder: Path, port: int = 0, settings: Settings | None = None) -> AsyncIterator[Demo]:
-    """Open the demo in a folder of its own; what is there from last time goes on, clock and phones included."""
+async def build_demo(
+    folder: Path, port: int = 0, settings: Settings | None = None, *, paced: bool = True
+) -> AsyncIterator[Demo]:
+    """Open the demo in a folder of its own; what is there from last time goes on, clock and phones included.
+
+    `paced` False lifts the sender's pace, for tests that would wait for it.
+    """
     kept = folder / "clock"
     clock, database = _open_demo(folder, kept)
     after_move: list[Callable[[], None]] = []
@@ -188,7 +193,7 @@ async def build_demo(folder: Path, port: int = 0, settings: Settings | None = No
         journal=folder / "phones.jsonl",
     )
     async with serve(standin, port) as served:
-        app = build(_demo_settings(database, folder, served.address, settings), clock)
+        app = build(_demo_settings(database, folder, served.address, settings), clock, paced=paced)
         after_move.append(app.ticks.soon)
         yield Demo(app, served, clock)
 

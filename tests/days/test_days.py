@@ -15,7 +15,7 @@ SCRIPTS = sorted(Path(__file__).parent.glob("*.day"))
 @pytest.mark.parametrize("script", SCRIPTS, ids=lambda path: path.stem)
 async def test_day(script: Path, tmp_path: Path) -> None:
     lines = script.read_text("utf-8")  # noqa: ASYNC240  # a few lines, before anything runs
-    async with build_demo(tmp_path) as demo:
+    async with build_demo(tmp_path, paced=False) as demo:
         life = Life(demo)
         try:
             await live(life, lines)

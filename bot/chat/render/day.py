@@ -110,7 +110,8 @@ def facts_done(words: Words, m: FactsDone) -> Rendered:
     if m.right == m.out_of:
         lines = [words("facts-done-all", out_of=m.out_of)]
     else:
-        missed = ",  ".join(f"{fact} = {key}" for fact, key in m.missed)
+        # A fact never breaks over two lines.
+        missed = ",  ".join(f"{fact} = {key}".replace(" ", "\u00a0") for fact, key in m.missed)
         lines = [
             words("facts-done", right=m.right, out_of=m.out_of),
             words("facts-missed", facts=bold(missed)),
