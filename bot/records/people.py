@@ -508,3 +508,15 @@ def due_students(s: Session, now: datetime, limit: int = 500) -> Sequence[Studen
 
 EARLY = datetime.fromisoformat("2000-01-01T00:00:00+00:00")
 """A `next_look` that is always due."""
+
+
+def languages(s: Session, chats: Sequence[ChatId]) -> dict[ChatId, str]:
+    """Return in which language to speak to chats; one that nobody linked is left out."""
+    if not chats:
+        return {}
+    rows = s.execute(
+        select(ChatRow.id, PersonRow.language)
+        .join(PersonRow, PersonRow.id == ChatRow.person_id)
+        .where(ChatRow.id.in_(chats))
+    )
+    return {ChatId(chat): language for chat, language in rows}
