@@ -31,6 +31,8 @@ holds.
 """
 FEW = 1.0
 """How much more a skill counts that was met in few items so far, for each item that the day holds."""
+MISSED = 1.5
+"""How much more a skill counts that was always missed, against one that never was."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -187,7 +189,9 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
                 table.worth[skill] = 0.25
                 continue
             table.chance[skill] = recall(memory, table.day)
-            worth = gain(memory, table.day, AHEAD_DAYS) * (1 + FEW * table.count / (memory.met + 1))
+            worth = gain(memory, table.day, AHEAD_DAYS)
+            worth *= 1 + FEW * table.count / (memory.met + 1)
+            worth *= 1 + MISSED * (memory.missed + 0.5) / (memory.met + 1)
             if skill in table.soon:
                 worth *= 1.2
             if skill in table.missteps:

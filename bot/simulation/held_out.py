@@ -99,7 +99,7 @@ class Linked(Person):
     """
 
     SPREAD = 1.0
-    RATE = 0.6
+    RATE = 0.45
 
     def __init__(self, seed: int, course: Sequence[CourseRow]) -> None:
         super().__init__(seed, course)
