@@ -25,6 +25,8 @@ SOON = 5
 """Lessons ahead whose prerequisites are looked after."""
 RECENT_DAYS = 5
 """School days for which a lesson counts as recent."""
+A_WHILE = 5
+"""Days after which we may say that a skill was not met for a while."""
 AGAIN_TODAY = 1 / 60
 """What a further practice on the same day is still worth against the first, for each item that the day
 holds.
@@ -152,7 +154,8 @@ def reason_for(table: Table, template: Template) -> Why:
         return Why.FRAGILE
     if skill in table.soon:
         return Why.PREREQUISITE
-    return Why.DUE if table.chance[skill] < 0.9 else Why.MIXED_IN
+    away = memory is None or (table.day - memory.last).days >= A_WHILE
+    return Why.DUE if away and table.chance[skill] < 0.9 else Why.MIXED_IN
 
 
 def take(table: Table, template: Template, why: Why, skill: SkillId | None = None) -> None:

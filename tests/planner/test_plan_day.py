@@ -151,6 +151,13 @@ def test_every_pick_says_why_and_since_when(child):
         assert pick.why is Why.TODAY or pick.because.days_since is not None
 
 
+def test_due_is_only_said_of_what_was_not_met_for_a_while(child):
+    for _ in range(60):
+        child.live()
+        for pick in child.plan().review:
+            assert pick.why is not Why.DUE or pick.because.days_since is None or pick.because.days_since >= 5
+
+
 def test_a_lesson_brings_four_guided_items_of_its_own(child):
     plan = child.live()
     assert plan.kind is DayKind.LESSON and plan.lesson == "lesson-1"
