@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 
     from bot.simulation.report import Run
 
+CONTENT = Path(__file__).parents[2] / "content"
 POLICIES = ("planner", "fixed-lags", "random", "massed", "boxes")
 
 
@@ -36,6 +37,9 @@ def simulate(
         ),
     ] = "many-traces",
     as_json: Annotated[bool, typer.Option("--json", help="One JSON object, one value a student.")] = False,
+    content: Annotated[
+        Path | None, typer.Option(help="Folder of the written course; by default the one beside the program.")
+    ] = None,
     plots: Annotated[Path | None, typer.Option(help="Folder for plots.")] = None,
     processes: Annotated[int, typer.Option(min=1, help="Processes to spread over.")] = 2,
 ) -> None:
@@ -61,7 +65,15 @@ def simulate(
         with Progress(console=console, transient=True, disable=as_json) as progress:
             task = progress.add_task("Living the year", total=students * len(chosen))
             runs = run_years(
-                student, chosen, students, days, items, seed, processes, lambda: progress.advance(task)
+                student,
+                chosen,
+                students,
+                days,
+                items,
+                seed,
+                processes,
+                tick=lambda: progress.advance(task),
+                content=content or CONTENT,
             )
     except StudentClassError as error:
         _stop(str(error))

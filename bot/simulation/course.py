@@ -1,13 +1,19 @@
-"""The course as simulation needs it: the sequence of lessons, with six templates a lesson."""
+"""The course as simulation needs it: the written one if all of it is there, else its sequence with made-up
+templates.
+"""
 
 from __future__ import annotations
 
 import json
 from dataclasses import dataclass
 from importlib.resources import files
+from pathlib import Path
 from typing import TypedDict
 
+from bot.course.faults import CourseErrors
+from bot.course.load import load_course
 from bot.planner.syllabus import Lesson, Syllabus, Template
+from bot.school.school import syllabus_of
 from bot.vocabulary import LessonId, SkillId, TemplateId
 
 TEMPLATES = 6
@@ -29,6 +35,24 @@ class Timetable:
     """
 
     lessons: tuple[int | None, ...]
+
+
+def syllabus_at(folder: Path | None) -> Syllabus:
+    """The written course with its templates' real skill lists, if every lesson of the sequence is written.
+
+    Else, or without a folder, the sequence. Of the written course only what simulation takes part in is kept:
+    no tests, no hands-on lessons, nothing that stands before lesson 1.
+    """
+    sequence = read_sequence()
+    if folder is None or not folder.is_dir():
+        return sequence
+    try:
+        written = syllabus_of(load_course(folder))
+    except CourseErrors:
+        return sequence
+    if [lesson.n for lesson in written.lessons] != [lesson.n for lesson in sequence.lessons]:
+        return sequence
+    return Syllabus(written.lessons, tuple(t for t in written.templates if t.id not in written.before))
 
 
 def course_rows(syllabus: Syllabus) -> list[CourseRow]:

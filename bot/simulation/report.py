@@ -12,8 +12,9 @@ from math import sqrt
 from pathlib import Path
 from statistics import NormalDist, fmean, stdev
 
+from bot.planner.syllabus import Syllabus
 from bot.simulation import held_out, students
-from bot.simulation.course import read_sequence, timetable
+from bot.simulation.course import syllabus_at, timetable
 from bot.simulation.students import Student
 from bot.simulation.year import Year, live
 
@@ -89,13 +90,20 @@ def run_years(
     seed: int,
     processes: int = 2,
     tick: Callable[[], object] = lambda: None,
+    content: Path | None = None,
 ) -> list[Run]:
     """Let `count` students live the same year under each policy; `tick` is called after each year.
 
-    `student` is one of `OWN_STUDENTS` or `FILE.py:CLASS`. Raises StudentClassError.
+    `student` is one of `OWN_STUDENTS` or `FILE.py:CLASS`. `content` is the written course's folder; if it
+    isn't whole yet, the sequence stands in for it. Raises StudentClassError.
     """
     student_class(student)
-    jobs = [(student, policy, days, items, seed * 100_000 + k) for policy in policies for k in range(count)]
+    course_at(content)  # once here, so that processes that are forked find it read
+    jobs = [
+        (student, content, policy, days, items, seed * 100_000 + k)
+        for policy in policies
+        for k in range(count)
+    ]
     years: list[Year] = []
     for year in _years(jobs, processes):
         years.append(year)
@@ -149,7 +157,7 @@ def _t(freedom: int) -> float:
     return z + first / freedom + second / freedom**2 + third / freedom**3
 
 
-Job = tuple[str, str, int, int, int]
+Job = tuple[str, Path | None, str, int, int, int]
 
 
 def _years(jobs: Sequence[Job], processes: int) -> Iterable[Year]:
@@ -161,9 +169,15 @@ def _years(jobs: Sequence[Job], processes: int) -> Iterable[Year]:
 
 
 def _year(job: Job) -> Year:
-    student, policy, days, items, seed = job
-    syllabus = read_sequence()
+    student, content, policy, days, items, seed = job
+    syllabus = course_at(content)
     return live(_class_once(student), syllabus, timetable(syllabus, days), policy, items, seed)
+
+
+@lru_cache(maxsize=4)
+def course_at(content: Path | None) -> Syllabus:
+    """The syllabus that is simulated."""
+    return syllabus_at(content)
 
 
 @lru_cache(maxsize=8)

@@ -12,7 +12,7 @@ from typer.testing import CliRunner
 from bot.cli import app
 from bot.cli.simulating import POLICIES as NAMED
 from bot.simulation import year as year_module
-from bot.simulation.course import course_rows, read_sequence, timetable
+from bot.simulation.course import course_rows, read_sequence, syllabus_at, timetable
 from bot.simulation.placing import place
 from bot.simulation.policies import BOXES, LAGS, POLICIES
 from bot.simulation.report import OWN_STUDENTS, StudentClassError, interval, paired, run_years, student_class
@@ -69,6 +69,10 @@ def test_the_sequence_is_whole(course):
     assert all(m < lesson.n for lesson in course.lessons for m in lesson.prerequisites)
     skills = [skill for lesson in course.lessons for skill in lesson.skills]
     assert len(set(skills)) == len(skills)
+
+
+def test_a_course_that_is_not_whole_gives_way_to_the_sequence(course, tmp_path):
+    assert syllabus_at(None) == syllabus_at(tmp_path) == syllabus_at(tmp_path / "missing") == course
 
 
 def test_a_year_of_180_days_teaches_every_lesson_in_order(course):
@@ -159,7 +163,8 @@ def test_the_interval_is_students_t():
 
 
 def run(*words):
-    return CliRunner().invoke(whole_app(), ["simulate", "--processes", "1", *words])
+    # A folder without a course, so that what is tested doesn't change while lessons are written.
+    return CliRunner().invoke(whole_app(), ["simulate", "--processes", "1", "--content", "none", *words])
 
 
 def whole_app():
