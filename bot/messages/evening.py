@@ -17,7 +17,7 @@ class OpenItem(msgspec.Struct, frozen=True, omit_defaults=True):
     answered: str = ""
     """What was typed last; empty where nothing was."""
     misstep: str = ""
-    """The likely misstep in plain words."""
+    """The likely misstep in plain words, or `=` and its name where only the checker knows it."""
     answer: str = ""
 
 

@@ -53,7 +53,7 @@ class SayUnit(AboutItem, frozen=True, kw_only=True):
     """The right number, but its unit is missing or another one; costs no try."""
 
     unit: str
-    missing: bool = True
+    reason: str = "unit-missing"
     read_as: str = ""
 
 

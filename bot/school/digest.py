@@ -130,7 +130,7 @@ def _say(school: School, sent: Sent, name: str | None) -> str:
     if name in says:
         return says[name]
     note = school.course.missteps.get(name or "")
-    return note.say if note else ""
+    return note.say if note else f"={name}" if name else ""
 
 
 def _to_talk_about(unsolved: Sequence[Sent]) -> list[Sent]:

@@ -6,7 +6,7 @@ from dataclasses import dataclass, replace
 
 from sqlalchemy.orm import Session
 
-from bot.answers import Judgement, judge
+from bot.answers import Judgement, judge, taught_form
 from bot.happened import Typed
 from bot.records import attempts, days
 from bot.records.days import Fresh, ItemState, SchoolDay, Sent, Stage
@@ -107,7 +107,7 @@ def _squeezed(text: str) -> str:
 def _as_taught(s: Session, here: Here, day: SchoolDay, sent: Sent, text: str, before: Judgement) -> Judgement:
     """Read a reply as the tutor taught for this household, if anything was taught."""
     taught = {
-        str(wish.what["typed"]): sent.item.key.answer
+        taught_form(str(wish.what["typed"])): sent.item.key.answer
         for wish in of_kind(in_force(s, here.student, day.date), WishKind.READ_AS)
         if wish.what.get("expected") == sent.item.key.answer and wish.what.get("form") == sent.item.key.form
     }

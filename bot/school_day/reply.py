@@ -114,13 +114,12 @@ def say(
         case Verdict.HELP:
             return stuck.hint(s, here, sent, in_words=asked_in_words)
         case Verdict.UNIT:
-            missing = judgement.reason == "unit-missing"
             return [
                 SayUnit(
                     to=here.chat,
                     item=sent.id,
                     unit=key.unit or "",
-                    missing=missing,
+                    reason=judgement.reason or "unit-missing",
                     read_as=read_as,
                 )
             ]

@@ -128,10 +128,19 @@ def _talk(words: Words, m: Digest) -> Text:
 
 def _ask(words: Words, m: Digest, talk: Talk) -> Text:
     shown_above = any(item.item == talk.item for item in m.open_items)
-    key = "digest-talk-ask" if talk.say else "digest-talk-ask-plain"
+    sentence = _misstep(words, talk.say)
+    key = "digest-talk-ask" if sentence else "digest-talk-ask-plain"
     if shown_above:
         key += "-above"
-    return words(key, ask=_one_line(talk.ask), say=from_content(talk.say))
+    return words(key, ask=_one_line(talk.ask), say=sentence)
+
+
+def _misstep(words: Words, said: str) -> Text:
+    """The misstep's sentence; one of the checker's own is in the catalogue under its name."""
+    if not said.startswith("="):
+        return from_content(said)
+    key = f"misstep-{said[1:]}"
+    return words(key) if words.has(key) else Text()
 
 
 def _draw_key(talk: Talk) -> str:
@@ -209,7 +218,8 @@ def _in_full(words: Words, item: OpenItem) -> Text:
         rest = words("open-item-answered", answered=bold(item.answered), answer=item.answer)
     else:
         rest = words("open-item-blank", answer=item.answer)
-    may = words("digest-may", say=from_content(item.misstep)) if item.misstep else Text()
+    sentence = _misstep(words, item.misstep)
+    may = words("digest-may", say=sentence) if sentence else Text()
     return join([head, join([rest, may], " ")], "\n")
 
 

@@ -93,8 +93,8 @@ def say_form(words: Words, m: SayForm) -> Rendered:
 @renders(SayUnit)
 def say_unit(words: Words, m: SayUnit) -> Rendered:
     """The right number; the unit."""
-    key = "say-unit-missing" if m.missing else "say-unit-other"
-    return say(join([words(key), words("say-form-free")], " "))
+    key = f"say-unit-{m.reason}"
+    return say(join([words(key if words.has(key) else "say-unit-unit-wrong"), words("say-form-free")], " "))
 
 
 @renders(CannotRead)

@@ -81,7 +81,7 @@ SAMPLES: tuple[Message, ...] = (
     SayForm(to=TO, item=ITEM, form="fraction-simplest", reason="not-started"),
     SayForm(to=TO, item=ITEM, form="fraction-simplest", reason="not-started", counted=True),
     SayUnit(to=TO, item=ITEM, unit="metres"),
-    SayUnit(to=TO, item=ITEM, unit="square metres", missing=False),
+    SayUnit(to=TO, item=ITEM, unit="square metres", reason="unit-power"),
     CannotRead(to=TO, item=ITEM, examples=("3/4", "2 1/2", "-7")),
     CannotRead(to=TO, item=ITEM, examples=("3/4", "2 1/2", "-7"), again=True),
     CannotRead(to=TO, item=ITEM, choices=("yes", "no")),
