@@ -31,6 +31,23 @@ class NotYet(AboutItem, frozen=True, kw_only=True):
     lesson: LessonId = LessonId("")
 
 
+class WorkingSeen(AboutItem, frozen=True, kw_only=True):
+    """The working was looked over: how many lines are fine, and the first that doesn't follow.
+
+    `line` counts from 1; 0: the checker isn't sure and accuses nobody.
+    """
+
+    line: int
+    text: str = ""
+    fine: int = 0
+    misstep: str = ""
+    misstep_name: str = ""
+    last_go: bool = False
+    show: bool = False
+    hints_left: int = 0
+    lesson: LessonId = LessonId("")
+
+
 class Together(AboutItem, frozen=True, kw_only=True):
     """The last try is gone: let's look at it together."""
 

@@ -23,7 +23,7 @@ from bot.records import attempts, days, focus
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.outbox import could_be_seen, newest_shown, shown
 from bot.school.drawing import short
-from bot.school_day import paper, stuck, warm_up
+from bot.school_day import paper, stuck, warm_up, working
 from bot.school_day.asking import Here
 from bot.school_day.grading import Graded, grade, read_back, tries_of
 from bot.school_day.onward import onward
@@ -182,6 +182,9 @@ def after_wrong(s: Session, here: Here, day: SchoolDay, graded: Graded) -> list[
         return [
             Together(to=here.chat, item=sent.id, read_as=read_as, lesson=sent.lesson),
         ]
+    looked_over = working.say(s, here, graded)
+    if looked_over is not None:
+        return looked_over
     says = {misstep.name: misstep.say for misstep in sent.item.key.missteps}
     name = judgement.misstep or ""
     second = sent.tries >= 2

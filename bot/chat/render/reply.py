@@ -28,6 +28,7 @@ from bot.messages import (
     Together,
     WhichItem,
     WhyThis,
+    WorkingSeen,
 )
 from bot.vocabulary import Verdict
 
@@ -65,6 +66,29 @@ def _look(words: Words, m: NotYet) -> Text:
     if sentence and m.said:
         return words("not-yet-said", say=sentence)
     return sentence
+
+
+@renders(WorkingSeen)
+def working_seen(words: Words, m: WorkingSeen) -> Rendered:
+    """Which line is the first that doesn't follow; the lines before it are fine."""
+    if not m.line:
+        lines = [words("working-unsure")]
+    else:
+        key = f"misstep-{m.misstep_name}"
+        sentence = from_content(m.misstep) if m.misstep else words(key) if words.has(key) else Text()
+        fine = words("working-fine", count=m.fine) if m.fine else Text()
+        line = words("working-look", line=m.line, text=bold(m.text))
+        lines = [fine, line, sentence]
+        if m.misstep_name == "run-on-equals":
+            lines.append(words("working-run-on"))
+    row = [button(words, "button-hint", f"hint:{m.item}")] if m.hints_left else []
+    if m.show:
+        row.append(button(words, "button-show", f"show:{m.item}"))
+    second = [
+        button(words, "button-later", f"later:{m.item}"),
+        button(words, "button-ask-tutor", f"ask:{m.item}"),
+    ]
+    return say(join(lines, " "), buttons=[row, second])
 
 
 @renders(Together)

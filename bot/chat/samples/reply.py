@@ -27,6 +27,7 @@ from bot.messages import (
     Together,
     WhichItem,
     WhyThis,
+    WorkingSeen,
 )
 from bot.vocabulary import ItemId, LessonId, Verdict, Why
 
@@ -76,6 +77,11 @@ SAMPLES: tuple[Message, ...] = (
         hint="Divide the top and the bottom by the same number.",
     ),
     NotYet(to=TO, item=ITEM, go=1, last_go=True, choices=("2/3", "3/5"), hints_left=2),
+    WorkingSeen(
+        to=TO, item=ITEM, line=2, text="20 - 8 = 12", fine=1, misstep_name="left-to-right", hints_left=2
+    ),
+    WorkingSeen(to=TO, item=ITEM, line=1, text="3+4=7*2=14", misstep_name="run-on-equals", show=True),
+    WorkingSeen(to=TO, item=ITEM, line=0),
     Together(to=TO, item=ITEM, read_as="12/18"),
     *(SayForm(to=TO, item=ITEM, form=form) for form in FORMS),
     SayForm(to=TO, item=ITEM, form="fraction-simplest", reason="not-started"),

@@ -97,3 +97,10 @@ passed-answer = Answer: { $answer }
 button-accept = Count it as right
 button-read-on = See the item
 accepted = { $tutor } looked at your answer *{ $typed }* and counted it as right: { $ask }
+working-fine = { $count ->
+    [one] The first line is fine.
+   *[other] The first { $count } lines are fine.
+  }
+working-look = Look at line { $line }: { $text }
+working-run-on = The number itself may still be right; it wants a new line.
+working-unsure = I’m not sure about every line of that, so I accuse none. The end isn’t it yet. Is each line true of the one before?
