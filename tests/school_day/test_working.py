@@ -6,7 +6,7 @@ from support.group import Somebody, only
 
 from bot.course.draw import draw
 from bot.messages import ItemShown, WorkingSeen
-from bot.records import days, focus
+from bot.records import days
 from bot.records.base import transaction
 from bot.records.days import Fresh
 from bot.vocabulary import Part, TemplateId, Why
@@ -20,9 +20,8 @@ def asked(wren: Somebody, template: str):
         item = draw(wren.group.school.course, TemplateId(template), 5)
         fresh = Fresh(Part.REVIEW, 99, item, Why.TUTOR_ASKED, {})
         (new,) = days.add_items(s, sent.day, me, [fresh])
-        days.change_item(s, new, state="shown")
-        focus.set_focus(s, wren.chat, me, "item", wren.group.clock.now(), item=new, ref=sent.day)
-        return days.item(s, new)
+    wren.presses("again", new)
+    return wren.item(new)
 
 
 def test_first_line_that_does_not_follow_is_named(wren: Somebody) -> None:
