@@ -117,6 +117,8 @@ def _graded(text: str, key: Key) -> Finding:
         text = last_line(text)
     elif "\n" in text:
         text = LINES_JOIN[form].join(line for line in text.split("\n") if line.strip())
+    if len(text) > 2 * LONGEST_ANSWER:
+        raise Unreadable("too-long")
     text = trimmed(text)
     if form == "list":
         text = _ARROWS.sub(", ", text)

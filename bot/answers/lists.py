@@ -78,7 +78,8 @@ def grade_list(text: str, key: Key) -> Finding:
     options = [one for one in alternatives(text) if one]
     if len(options) > 1:
         raise Unreadable("several-answers")
-    text = sides(text)[-1] if "=" in text and not re.search(r"[a-z] ?=", text) else text
+    if "=" in text and not re.search(r"[a-z] ?=", text):
+        text = (sides(text) or [""])[-1]
     text = re.sub(r"(?<![a-z])[a-z] ?= ?", "", text)
     if not text:
         raise Unreadable("unfinished")

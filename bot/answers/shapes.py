@@ -21,8 +21,12 @@ from bot.maths.tree import (
     Power,
     Root,
     Subtract,
+    every,
 )
 from bot.maths.value import Undefined, value, whole_root
+
+MOST_NODES = 40
+"""A number that is worked out is written with far fewer parts."""
 
 WORKED_OUT = frozenset(
     ("whole", "decimal", "repeating", "fraction", "mixed", "percent", "scientific", "irrational")
@@ -42,6 +46,13 @@ def bare(tree: Tree) -> Tree:
 
 def shape(tree: Tree) -> str:
     """One of WORKED_OUT, or "unworked" where an operation is left to do."""
+    for n, _ in enumerate(every(tree)):
+        if n > MOST_NODES:
+            return "unworked"
+    return _shape(tree)
+
+
+def _shape(tree: Tree) -> str:
     tree = bare(tree)
     match tree:
         case Number(places=places, repeats=repeats):
@@ -53,7 +64,7 @@ def shape(tree: Tree) -> str:
         case Percent(of=inner):
             return (
                 "percent"
-                if shape(inner) in ("whole", "decimal", "repeating", "fraction", "mixed")
+                if _shape(inner) in ("whole", "decimal", "repeating", "fraction", "mixed")
                 else "unworked"
             )
         case Multiply():
@@ -79,13 +90,11 @@ def _bar(left: Tree, right: Tree) -> str:
         if top.places or bottom.places or not bottom.value:
             return "unworked"
         return "unworked" if (top.value / bottom.value).denominator == 1 else "fraction"
-    if isinstance(bottom, Number) and not bottom.places and shape(left) == "irrational":
-        return "irrational"
-    if isinstance(top, Number) and not top.places and shape(right) == "irrational":
-        return "irrational"
-    if shape(left) == "irrational" and shape(right) == "irrational":
-        return "irrational"
-    return "unworked"
+    whole_top = isinstance(top, Number) and not top.places
+    whole_bottom = isinstance(bottom, Number) and not bottom.places
+    above = whole_top or _shape(left) == "irrational"
+    below = above and (whole_bottom or _shape(right) == "irrational")
+    return "irrational" if below else "unworked"
 
 
 def _irrational_product(tree: Multiply) -> bool:
@@ -97,20 +106,19 @@ def _irrational_product(tree: Multiply) -> bool:
         one = bare(waiting.pop())
         if isinstance(one, Multiply):
             waiting += [one.left, one.right]
-        elif isinstance(one, Number) or shape(one) in ("fraction", "mixed"):
+            continue
+        written = "whole" if isinstance(one, Number) else _shape(one)
+        if written in ("whole", "fraction", "mixed"):
             numbers += 1
-        elif isinstance(one, Root):
-            roots += 1
-            if shape(one) != "irrational":
-                return False
-        elif shape(one) != "irrational":
+        elif written != "irrational":
             return False
+        roots += isinstance(one, Root)
     return numbers <= 1 and roots <= 1
 
 
 def _irrational_sum(left: Tree, right: Tree, tree: Tree) -> bool:
     """1 + √2: two terms that cannot be joined."""
-    if shape(left) not in WORKED_OUT or shape(right) not in WORKED_OUT:
+    if _shape(left) not in WORKED_OUT or _shape(right) not in WORKED_OUT:
         return False
     try:
         return len(normal_form(tree).top) == 2 and not isinstance(right, Negative)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import itertools
 from collections.abc import Sequence
 from dataclasses import dataclass
 
@@ -17,7 +18,6 @@ from bot.maths.algebra import (
 )
 from bot.maths.exact import Beyond
 from bot.maths.tree import Equation, Inequality, Letter
-import itertools
 
 MOST_LINES = 60
 

@@ -29,6 +29,9 @@ from bot.maths.tree import (
     Subtract,
     Tree,
     every,
+    letters_in,
+    number,
+    substitute,
 )
 from bot.maths.value import Undefined
 
@@ -45,7 +48,33 @@ def equivalent(one: Tree, other: Tree) -> bool:
     except Undefined:
         return False
     except Beyond:
-        return _sympy_equal(one, other)
+        return _agree_everywhere(one, other) and _sympy_equal(one, other)
+
+
+_POINTS = ((2, 3, 5), (-3, 7, 11), (Fraction(1, 2), Fraction(2, 3), Fraction(-5, 4)))
+
+
+def _agree_everywhere(one: Tree, other: Tree) -> bool:
+    """Whether the values agree, exactly, for all numbers that are tried for the letters, and some could be tried.
+
+    A difference proves that the expressions are not equal. What agrees is worth the time of loading SymPy for
+    a proof that they are.
+    """
+    letters = sorted(letters_in(one) | letters_in(other))
+    if len(letters) > 6:
+        return False
+    agreed = 0
+    for point in _POINTS:
+        numbers = {name: Group(number(Fraction(point[i % 3]) + i // 3)) for i, name in enumerate(letters)}
+        try:
+            first = normal_form(substitute(one, dict(numbers)))
+            second = normal_form(substitute(other, dict(numbers)))
+        except (Undefined, Beyond):
+            continue
+        if not first.same_as(second):
+            return False
+        agreed += 1
+    return agreed > 0
 
 
 def _sympy_equal(one: Tree, other: Tree) -> bool:

@@ -113,7 +113,7 @@ def normal(text: str) -> str:
         once = _once(text)
         if once == text:
             break
-        text = once
+        text = once[: LONGEST + 1]
     return text
 
 
