@@ -7,10 +7,10 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, ForeignKey, Row, Text, UniqueConstraint, func, insert, select
+from sqlalchemy import BigInteger, ForeignKey, Row, Text, UniqueConstraint, func, select
 from sqlalchemy.orm import Mapped, Session, aliased, mapped_column
 
-from bot.records.base import Base, UtcDateTime
+from bot.records.base import Base, UtcDateTime, add
 from bot.records.days import ItemRow, SchoolDayRow
 from bot.vocabulary import AttemptId, DayId, ItemId, StudentId, Verdict
 
@@ -73,12 +73,8 @@ class Attempt:
 
 def add_attempt(s: Session, item: ItemId, update: int, typed: str, hints: int, at: datetime) -> AttemptId:
     """Store one reply to one item."""
-    made = s.execute(
-        insert(AttemptRow)
-        .values(item_id=item, update_id=update, typed=typed, hints=hints, at=at)
-        .returning(AttemptRow.id)
-    )
-    return AttemptId(made.scalar_one())
+    made = add(s, AttemptRow, item_id=item, update_id=update, typed=typed, hints=hints, at=at)
+    return AttemptId(made)
 
 
 def add_grading(
@@ -94,17 +90,17 @@ def add_grading(
     by: str = CHECKER,
 ) -> None:
     """Store what was made of an attempt; earlier gradings of it stay and no longer count."""
-    s.execute(
-        insert(GradingRow).values(
-            attempt_id=attempt,
-            verdict=verdict,
-            read_as=read_as,
-            reason=reason,
-            misstep=misstep,
-            free=free,
-            by=by,
-            at=at,
-        )
+    add(
+        s,
+        GradingRow,
+        attempt_id=attempt,
+        verdict=verdict,
+        read_as=read_as,
+        reason=reason,
+        misstep=misstep,
+        free=free,
+        by=by,
+        at=at,
     )
 
 

@@ -5,26 +5,32 @@ from __future__ import annotations
 import enum
 import importlib
 import pkgutil
-from collections.abc import Generator
+from collections.abc import Generator, Mapping
 from contextlib import contextmanager
 from datetime import UTC, date, datetime
 from functools import lru_cache
-from typing import Any, Generic, TypeVar
+from typing import Any, Generic, TypeVar, cast
 
 import msgspec
 from sqlalchemy import (
     BigInteger,
     Connection,
+    CursorResult,
     Date,
     DateTime,
     Enum,
+    Executable,
     Integer,
     LargeBinary,
     MetaData,
     String,
+    Table,
     Text,
+    bindparam,
     event,
+    insert,
     text,
+    update,
 )
 from sqlalchemy import create_engine as create_sqlalchemy_engine
 from sqlalchemy.engine import Dialect, Engine, make_url
@@ -169,8 +175,8 @@ def transaction(engine: Engine) -> Generator[Session, None, None]:
 
 @lru_cache(maxsize=64)
 def _insert_or_skip(table: type[Base], dialect: str) -> Any:
-    insert = importlib.import_module(f"sqlalchemy.dialects.{dialect}").insert
-    return insert(table.__table__).on_conflict_do_nothing()
+    insert_of = importlib.import_module(f"sqlalchemy.dialects.{dialect}").insert
+    return insert_of(table.__table__).on_conflict_do_nothing()
 
 
 def insert_or_skip(s: Session, table: type[Base]) -> Any:
@@ -196,3 +202,39 @@ def lock_named(s: Session, name: str) -> None:
 
 _LOCK_CHAT = text("SELECT pg_advisory_xact_lock(:chat)")
 _LOCK_NAME = text("SELECT pg_advisory_xact_lock(hashtextextended(:name, 1))")
+
+
+def ask(s: Session, statement: Executable, **given: object) -> CursorResult[Any]:
+    """Run a statement that was made once, at import, with what is asked for now.
+
+    Making a statement anew and running it as a mapped one takes four times as long; a reply runs twenty.
+    """
+    return s.connection().execute(statement, given)
+
+
+@lru_cache(maxsize=256)
+def _change(table: type[Base], names: tuple[str, ...]) -> Executable:
+    plain = cast(Table, table.__table__)
+    return (
+        update(plain)
+        .where(plain.c.id == bindparam("of_row"))
+        .values({n: bindparam(f"new_{n}") for n in names})
+    )
+
+
+def change(s: Session, table: type[Base], row: int, values: Mapping[str, object]) -> None:
+    """Change columns of the row with that id."""
+    if values:
+        given = {f"new_{name}": value for name, value in values.items()}
+        ask(s, _change(table, tuple(values)), of_row=row, **given)
+
+
+@lru_cache(maxsize=64)
+def _add(table: type[Base]) -> Executable:
+    plain = cast(Table, table.__table__)
+    return insert(plain).returning(plain.c.id)
+
+
+def add(s: Session, table: type[Base], **values: object) -> int:
+    """Add a row and return its id."""
+    return int(ask(s, _add(table), **values).scalar_one())

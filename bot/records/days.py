@@ -9,11 +9,23 @@ from enum import StrEnum
 from typing import Any
 
 import msgspec
-from sqlalchemy import ForeignKey, Row, Select, Text, UniqueConstraint, func, insert, or_, select, update
+from sqlalchemy import (
+    ForeignKey,
+    Row,
+    Select,
+    Text,
+    UniqueConstraint,
+    bindparam,
+    func,
+    insert,
+    or_,
+    select,
+    update,
+)
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from bot.course.item import Item
-from bot.records.base import Base, UtcDateTime
+from bot.records.base import Base, UtcDateTime, ask, change
 from bot.vocabulary import DayId, ItemId, LessonId, Outcome, Part, SkillId, StudentId, TemplateId, Why
 
 
@@ -312,33 +324,38 @@ def add_items(s: Session, day: DayId, student: StudentId, fresh: Sequence[Fresh]
     return [ItemId(row.id) for row in made]
 
 
+_day_by_id = select(*_day_columns).where(SchoolDayRow.id == bindparam("day"))
+_day_by_date = select(*_day_columns).where(
+    SchoolDayRow.student_id == bindparam("student"), SchoolDayRow.date == bindparam("on")
+)
+_newest_day = (
+    select(*_day_columns)
+    .where(SchoolDayRow.student_id == bindparam("student"))
+    .order_by(SchoolDayRow.date.desc())
+    .limit(1)
+)
+
+
 def day(s: Session, day_id: DayId) -> SchoolDay:
     """Return one day. Raises NoResultFound for an id that is none."""
-    return _day(s.execute(select(*_day_columns).where(SchoolDayRow.id == day_id)).one())
+    return _day(ask(s, _day_by_id, day=day_id).one())
 
 
 def find_day(s: Session, day_id: int) -> SchoolDay | None:
     """Return one day, or None."""
-    row = s.execute(select(*_day_columns).where(SchoolDayRow.id == day_id)).one_or_none()
+    row = ask(s, _day_by_id, day=day_id).one_or_none()
     return _day(row) if row else None
 
 
 def day_on(s: Session, student: StudentId, on: date) -> SchoolDay | None:
     """Return a student's day of a date, or None."""
-    row = s.execute(
-        select(*_day_columns).where(SchoolDayRow.student_id == student, SchoolDayRow.date == on)
-    ).one_or_none()
+    row = ask(s, _day_by_date, student=student, on=on).one_or_none()
     return _day(row) if row else None
 
 
 def newest_day(s: Session, student: StudentId) -> SchoolDay | None:
     """Return a student's latest day, closed or not; None before the first."""
-    row = s.execute(
-        select(*_day_columns)
-        .where(SchoolDayRow.student_id == student)
-        .order_by(SchoolDayRow.date.desc())
-        .limit(1)
-    ).one_or_none()
+    row = ask(s, _newest_day, student=student).one_or_none()
     return _day(row) if row else None
 
 
@@ -377,7 +394,7 @@ def day_number(s: Session, student: StudentId, before: date) -> int:
 
 def change_day(s: Session, day_id: DayId, **values: object) -> None:
     """Change columns of a day."""
-    s.execute(update(SchoolDayRow).where(SchoolDayRow.id == day_id).values(**values))
+    change(s, SchoolDayRow, day_id, values)
 
 
 def note_day(s: Session, of: SchoolDay, **notes: object) -> None:
@@ -396,16 +413,31 @@ def close_day(s: Session, day_id: DayId, now: datetime) -> bool:
 
 
 _items: Select[Any] = select(*_item_columns)
+_item_by_id = _items.where(ItemRow.id == bindparam("item"))
+_next_item = (
+    _items.where(
+        ItemRow.day_id == bindparam("day"),
+        ItemRow.part == bindparam("part"),
+        ItemRow.state.in_((ItemState.WAITING, ItemState.SHOWN)),
+    )
+    .order_by(ItemRow.place, ItemRow.id)
+    .limit(1)
+)
+_count_items = select(func.count().filter(ItemRow.state == ItemState.DONE), func.count()).where(
+    ItemRow.day_id == bindparam("day"),
+    ItemRow.part == bindparam("part"),
+    ItemRow.state != ItemState.DROPPED,
+)
 
 
 def item(s: Session, item_id: ItemId) -> Sent:
     """Return one item. Raises NoResultFound for an id that is none."""
-    return _sent(s.execute(_items.where(ItemRow.id == item_id)).one())
+    return _sent(ask(s, _item_by_id, item=item_id).one())
 
 
 def find_item(s: Session, item_id: int) -> Sent | None:
     """Return one item, or None."""
-    row = s.execute(_items.where(ItemRow.id == item_id)).one_or_none()
+    row = ask(s, _item_by_id, item=item_id).one_or_none()
     return _sent(row) if row else None
 
 
@@ -424,26 +456,13 @@ def items_of(s: Session, day_id: DayId, part: Part | None = None, *, dropped: bo
 
 def next_item(s: Session, day_id: DayId, part: Part) -> Sent | None:
     """Return the first item of a part that still has to be done; what was put off comes last."""
-    row = s.execute(
-        _items.where(
-            ItemRow.day_id == day_id,
-            ItemRow.part == part,
-            ItemRow.state.in_((ItemState.WAITING, ItemState.SHOWN)),
-        )
-        .order_by(ItemRow.place, ItemRow.id)
-        .limit(1)
-    ).one_or_none()
+    row = ask(s, _next_item, day=day_id, part=part).one_or_none()
     return _sent(row) if row else None
 
 
 def count_items(s: Session, day_id: DayId, part: Part) -> tuple[int, int]:
     """Return how many items of a part are done, and how many there are."""
-    row = s.execute(
-        select(
-            func.count().filter(ItemRow.state == ItemState.DONE),
-            func.count(),
-        ).where(ItemRow.day_id == day_id, ItemRow.part == part, ItemRow.state != ItemState.DROPPED)
-    ).one()
+    row = ask(s, _count_items, day=day_id, part=part).one()
     return row[0], row[1]
 
 
@@ -458,7 +477,7 @@ def change_item(s: Session, item_id: ItemId, **values: object) -> None:
     """Change how an item stands; what was drawn never changes."""
     if "data" in values:
         raise KeyError("an item keeps what was drawn")
-    s.execute(update(ItemRow).where(ItemRow.id == item_id).values(**values))
+    change(s, ItemRow, item_id, values)
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,10 +6,10 @@ from dataclasses import dataclass
 from datetime import datetime
 
 import msgspec
-from sqlalchemy import BigInteger, ForeignKey, Text, delete, select
+from sqlalchemy import BigInteger, ForeignKey, Text, bindparam, delete, insert, select, update
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
-from bot.records.base import Base, UtcDateTime
+from bot.records.base import Base, UtcDateTime, ask
 from bot.vocabulary import ChatId, ItemId
 
 
@@ -41,17 +41,25 @@ class Focus:
     since: datetime
 
 
+_focus = select(FocusRow.waits_for, FocusRow.item_id, FocusRow.ref, FocusRow.data, FocusRow.since).where(
+    FocusRow.chat_id == bindparam("chat"), FocusRow.speaker == bindparam("speaker")
+)
+
+
 def focus(s: Session, chat: ChatId, speaker: int) -> Focus | None:
     """Return what a chat is in the middle of, or None."""
-    row = s.execute(
-        select(FocusRow.waits_for, FocusRow.item_id, FocusRow.ref, FocusRow.data, FocusRow.since).where(
-            FocusRow.chat_id == chat, FocusRow.speaker == speaker
-        )
-    ).one_or_none()
+    row = ask(s, _focus, chat=chat, speaker=speaker).one_or_none()
     if row is None:
         return None
     item = None if row.item_id is None else ItemId(row.item_id)
     return Focus(row.waits_for, item, row.ref, msgspec.json.decode(row.data), row.since)
+
+
+_change = (
+    update(FocusRow.__table__)  # type: ignore[arg-type]  # a plain table: this is on every reply's way
+    .where(FocusRow.chat_id == bindparam("chat"), FocusRow.speaker == bindparam("speaking"))
+    .values({name: bindparam(f"new_{name}") for name in ("waits_for", "item_id", "ref", "data", "since")})
+)
 
 
 def set_focus(
@@ -66,18 +74,17 @@ def set_focus(
     data: dict[str, object] | None = None,
 ) -> None:
     """Note what a chat is in the middle of; what it was before is forgotten."""
-    s.merge(
-        FocusRow(
-            chat_id=chat,
-            speaker=speaker,
-            waits_for=waits_for,
-            item_id=item,
-            ref=ref,
-            data=msgspec.json.encode(data or {}).decode(),
-            since=at,
-        )
-    )
-    s.flush()
+    values = {
+        "waits_for": waits_for,
+        "item_id": item,
+        "ref": ref,
+        "data": msgspec.json.encode(data or {}).decode(),
+        "since": at,
+    }
+    if not ask(
+        s, _change, chat=chat, speaking=speaker, **{f"new_{n}": v for n, v in values.items()}
+    ).rowcount:
+        s.execute(insert(FocusRow).values(chat_id=chat, speaker=speaker, **values))
 
 
 def clear_focus(s: Session, chat: ChatId, speaker: int) -> None:

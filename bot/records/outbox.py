@@ -30,7 +30,7 @@ from sqlalchemy.orm import Mapped, Session, aliased, mapped_column
 
 from bot import messages
 from bot.messages import IfUnsure, Message
-from bot.records.base import Base, BigKey, UtcDateTime, insert_or_skip
+from bot.records.base import Base, BigKey, UtcDateTime, ask, insert_or_skip
 from bot.vocabulary import ChatId
 
 FARTHEST = timedelta(hours=1)
@@ -236,6 +236,11 @@ def recover(s: Session) -> int:
     return len(rows)
 
 
+_shown = select(OutboxRow.about).where(
+    OutboxRow.chat == bindparam("chat"), OutboxRow.message_id == bindparam("message_id")
+)
+
+
 def shown(s: Session, chat: ChatId, message_id: int) -> str | None:
     """Return what a message of ours shows ("item/12"), or None."""
     about = s.scalar(
@@ -293,14 +298,17 @@ def count(s: Session) -> dict[State, int]:
     return {State(state): number for state, number in rows}
 
 
+_shown_when = select(OutboxRow.state, OutboxRow.sent_at).where(
+    OutboxRow.chat == bindparam("chat"), OutboxRow.about == bindparam("about")
+)
+
+
 def could_be_seen(s: Session, chat: ChatId, about: str, by: datetime) -> bool:
     """Tell whether a message that shows `about` can have been on the screen at a moment (whole seconds).
 
     One that is being sent may have been; one that waits, or that the service dates later, was not.
     """
-    rows = s.execute(
-        select(OutboxRow.state, OutboxRow.sent_at).where(OutboxRow.chat == chat, OutboxRow.about == about)
-    ).all()
+    rows = ask(s, _shown_when, chat=chat, about=about).all()
     return any(
         state in (State.SENDING, State.UNSURE) or (sent_at is not None and sent_at <= by)
         for state, sent_at in rows

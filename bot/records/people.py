@@ -6,10 +6,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 
-from sqlalchemy import BigInteger, ForeignKey, UniqueConstraint, delete, func, insert, or_, select, update
+from sqlalchemy import (
+    BigInteger,
+    ForeignKey,
+    UniqueConstraint,
+    bindparam,
+    delete,
+    func,
+    insert,
+    or_,
+    select,
+    update,
+)
 from sqlalchemy.orm import Mapped, Session, aliased, mapped_column
 
-from bot.records.base import Base, UtcDateTime
+from bot.records.base import Base, UtcDateTime, ask, change
 from bot.vocabulary import ChatId, HouseholdId, PersonId, Role, StudentId
 
 
@@ -185,13 +196,17 @@ _households = select(
 )
 
 
+_who = (
+    select(PersonRow.id, PersonRow.name, PersonRow.language, PersonRow.roles, ChatRow.speaking_id)
+    .join(ChatRow, ChatRow.person_id == PersonRow.id)
+    .where(ChatRow.id == bindparam("chat"))
+)
+_student = _students.where(StudentRow.id == bindparam("student"))
+
+
 def who(s: Session, chat: ChatId) -> Person | None:
     """Return who is at a chat, or None where nobody linked it."""
-    row = s.execute(
-        select(PersonRow.id, PersonRow.name, PersonRow.language, PersonRow.roles, ChatRow.speaking_id)
-        .join(ChatRow, ChatRow.person_id == PersonRow.id)
-        .where(ChatRow.id == chat)
-    ).one_or_none()
+    row = ask(s, _who, chat=chat).one_or_none()
     if row is None:
         return None
     roles = frozenset(Role(role) for role in row.roles.split(",") if role)
@@ -204,12 +219,12 @@ def who(s: Session, chat: ChatId) -> Person | None:
 
 def student(s: Session, student_id: StudentId) -> Student:
     """Return one student. Raises NoResultFound for an id that is none."""
-    return Student(*s.execute(_students.where(StudentRow.id == student_id)).one())
+    return Student(*ask(s, _student, student=student_id).one())
 
 
 def find_student(s: Session, student_id: int) -> Student | None:
     """Return one student, or None."""
-    row = s.execute(_students.where(StudentRow.id == student_id)).one_or_none()
+    row = ask(s, _student, student=student_id).one_or_none()
     return Student(*row) if row else None
 
 
@@ -356,7 +371,7 @@ def change_student(s: Session, student_id: StudentId, **values: object) -> None:
         raise KeyError(f"a student has no {', '.join(sorted(unknown))}")
     if not values.keys() <= {"lesson", "sitting", "told", "typing_seconds", "next_look"}:
         values.setdefault("next_look", EARLY)
-    s.execute(update(StudentRow).where(StudentRow.id == student_id).values(**values))
+    change(s, StudentRow, student_id, values)
 
 
 def change_household(s: Session, household_id: HouseholdId, **values: object) -> None:
