@@ -126,12 +126,14 @@ def recall_after(stability: float, days: float) -> float:
     return float((1 + _FACTOR * max(0.0, days) / stability) ** _DECAY)
 
 
-def gain(memory: Memory, at: date, ahead: int) -> float:
+def gain(memory: Memory, at: date, ahead: int, relied_on: float = math.inf) -> float:
     """How much likelier the skill is known `ahead` days from `at` if it is practised on `at` than if it
     isn't.
+
+    A stability above `relied_on` days counts as that many.
     """
     gone = max(0, (at - memory.last).days)
-    stability, difficulty = memory.stability, memory.difficulty
+    stability, difficulty = min(memory.stability, relied_on), memory.difficulty
     now = recall_after(stability, gone)
     idle = recall_after(stability, gone + ahead)
     if gone == 0:

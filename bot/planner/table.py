@@ -21,6 +21,12 @@ AWAY_AT_MOST = 45
 """School days that a skill once taught may be out of sight."""
 AHEAD_DAYS = 40
 """Calendar days ahead for which practice is meant to hold."""
+RELIED_ON = 100.0
+"""Days of stability that are relied on at most: how well the memory model fits school skills isn't known,
+and a student who forgets at once rather than little by little loses most by long waits.
+"""
+WAITING, WAITS_AT_MOST = 0.02, 60
+"""How much more a skill counts for each day since it was last met, and for how many days at most."""
 SOON = 5
 """Lessons ahead whose prerequisites are looked after."""
 RECENT_DAYS = 5
@@ -192,7 +198,8 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
                 table.worth[skill] = 0.25
                 continue
             table.chance[skill] = recall(memory, table.day)
-            worth = gain(memory, table.day, AHEAD_DAYS)
+            worth = gain(memory, table.day, AHEAD_DAYS, RELIED_ON)
+            worth *= 1 + WAITING * min(WAITS_AT_MOST, (table.day - memory.last).days)
             worth *= 1 + FEW * table.count / (memory.met + 1)
             worth *= 1 + MISSED * (memory.missed + 0.5) / (memory.met + 1)
             if skill in table.soon:
