@@ -26,7 +26,7 @@ PATIENCE = 20_000
 
 def shots_folder() -> Path:
     """Where screenshots are kept: outside the tree."""
-    folder = Path(os.environ.get("EVENSUM_SHOTS", Path(tempfile.gettempdir()) / "evensum-screenshots"))
+    folder = Path(os.environ.get("SCREENSHOTS", Path(tempfile.gettempdir()) / "evensum-screenshots"))
     folder.mkdir(parents=True, exist_ok=True)
     return folder
 
