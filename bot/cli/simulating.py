@@ -41,6 +41,9 @@ def simulate(
         Path | None, typer.Option(help="Folder of the written course; by default the one beside the program.")
     ] = None,
     plots: Annotated[Path | None, typer.Option(help="Folder for plots.")] = None,
+    placement: Annotated[
+        bool, typer.Option("--placement", help="Place the students instead of living a year.")
+    ] = False,
     processes: Annotated[int, typer.Option(min=1, help="Processes to spread over.")] = 2,
 ) -> None:
     """Let simulated students live a year under one or more ways of choosing review, and compare.
@@ -56,6 +59,9 @@ def simulate(
 
     from bot.simulation.report import StudentClassError, run_years
 
+    if placement:
+        _place(student, students, seed, processes)
+        return
     chosen = list(dict.fromkeys(policy or ["planner", "fixed-lags", "random", "massed", "boxes"]))
     unknown = [name for name in chosen if name not in POLICIES]
     if unknown:
@@ -84,6 +90,26 @@ def simulate(
         _print_table(runs, students, days, student)
     if plots is not None:
         _draw(runs, plots, console)
+
+
+def _place(student: str, students: int, seed: int, processes: int) -> None:
+    from statistics import fmean
+
+    from bot.planner.blueprint import read_result
+    from bot.planner.placement import NEAR
+    from bot.simulation.placing import place_many
+    from bot.simulation.report import StudentClassError
+
+    try:
+        found = place_many(student, students, seed, processes)
+    except StudentClassError as error:
+        _stop(str(error))
+    near = read_result(sum(abs(one.start - one.truth) <= NEAR for one in found), len(found))
+    typer.echo(
+        f"{near.right} of {near.items} within {NEAR} lessons of the true place "
+        f"({100 * near.low:.0f} to {100 * near.high:.0f} %), after {fmean(one.asked for one in found):.1f} items; "
+        f"placement itself was {100 * fmean(one.sure for one in found):.0f} % sure."
+    )
 
 
 def _print_table(runs: Sequence[Run], students: int, days: int, student: str) -> None:

@@ -5,13 +5,15 @@ them.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
 from random import Random
 
 from bot.planner.placement import READY, SUCCESSORS, Answer, next_item, placed
 from bot.planner.syllabus import Syllabus
-from bot.simulation.course import course_rows
+from bot.simulation.course import course_rows, read_sequence
 from bot.simulation.policies import FIRST_DAY, Boxes
+from bot.simulation.report import StudentClassError, student_class
 from bot.simulation.students import Student
 
 REVIEW = 24
@@ -27,6 +29,24 @@ class Placing:
     start: int
     asked: int
     sure: float
+
+
+def place_many(student: str, count: int, seed: int, processes: int = 2) -> list[Placing]:
+    """Place `count` students of one of `OWN_STUDENTS`, or of a class from a file that has `chance`."""
+    if not hasattr(student_class(student), "chance"):
+        raise StudentClassError(
+            f"{student} has no chance(skill, day), from which the true place could be read."
+        )
+    jobs = [(student, seed * 100_000 + k) for k in range(count)]
+    if processes <= 1:
+        return list(map(_place, jobs))
+    with ProcessPoolExecutor(processes) as pool:
+        return list(pool.map(_place, jobs, chunksize=4))
+
+
+def _place(job: tuple[str, int]) -> Placing:
+    student, seed = job
+    return place(student_class(student), read_sequence(), seed)
 
 
 def place(make: Callable[[int, Sequence[object]], Student], syllabus: Syllabus, seed: int) -> Placing:

@@ -243,6 +243,11 @@ def test_placing_is_repeatable_and_of_allowed_length(course):
     assert one == other and 12 <= one.asked <= 20
 
 
+def test_placement_says_how_many_came_near():
+    done = run("--students", "4", "--student", "half-lives", "--placement")
+    assert "of 4 within 5 lessons of the true place" in done.stdout
+
+
 def test_whole_command_knows_simulate():
     from bot.cli.simulating import add_to
 
