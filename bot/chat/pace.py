@@ -6,15 +6,17 @@ from aiolimiter import AsyncLimiter
 
 from bot.vocabulary import ChatId
 
-OVERALL = 29.4
-"""A second. One by one: a full bucket of 30 would let 59 out in the first second."""
+A_SECOND = 29.0
+SLACK = 1.4
+"""Messages that a full bucket holds. One, so that they leave one by one (a bucket of 30 would let 59 out in the
+first second), and a bit, so that a timer that comes late costs nothing. In any second at most 30 leave."""
 BURST = 4
 """Messages that may follow each other quickly in one chat; an answer is seldom more than three."""
 
 
 def overall() -> AsyncLimiter:
     """Return the limiter for all chats together; each message takes one."""
-    return AsyncLimiter(1, 1 / OVERALL)
+    return AsyncLimiter(SLACK, SLACK / A_SECOND)
 
 
 class ChatPace:

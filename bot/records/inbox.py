@@ -26,7 +26,7 @@ from sqlalchemy import (
 )
 from sqlalchemy.orm import Mapped, Session, aliased, mapped_column
 
-from bot.records.base import Base, BigKey, insert_or_skip
+from bot.records.base import Base, BigKey, new_rows_of
 from bot.vocabulary import ChatId
 
 
@@ -103,7 +103,7 @@ def receive(s: Session, bot: int, updates: Sequence[Received], now: datetime) ->
     ]
     if not rows:
         return []
-    new = insert_or_skip(s, InboxRow).returning(InboxRow.id, InboxRow.update_id, InboxRow.dated)
+    new = new_rows_of(s, InboxRow).returning(InboxRow.id, InboxRow.update_id, InboxRow.dated)
     numbers = {(update_id, dated): row for row, update_id, dated in s.connection().execute(new, rows)}
     return [
         Unfinished(numbers.pop((one.update_id, one.dated)), one.raw)

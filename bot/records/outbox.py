@@ -127,8 +127,7 @@ def put(s: Session, what: Sequence[Message], now: datetime, update: int | None =
                 "tries": 0,
             }
         )
-    if rows:
-        s.connection().execute(insert_or_skip(s, OutboxRow), rows)
+    insert_or_skip(s, OutboxRow, rows)
 
 
 def _ready(row: type[OutboxRow], now: ColumnElement[datetime]) -> ColumnElement[bool]:

@@ -36,7 +36,7 @@ def note(
     if before:
         return False
     row = {"student_id": student, "item_id": item, "skill": skill, "how": how, "by_id": by, "at": at}
-    s.execute(insert_or_skip(s, TalkRow), [row])
+    insert_or_skip(s, TalkRow, [row])
     return True
 
 
