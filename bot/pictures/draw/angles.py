@@ -65,6 +65,9 @@ def _protractor(canvas: Canvas, size: float) -> None:
         if degree % 10 == 0:
             x, y = on_circle(at, radius - 27, degree)
             canvas.write(str(degree), (x, y - (8 if degree in (0, 180) else 0)), size=_SMALL)
+        if degree % 20 == 0:  # the second scale, for an arm that opens to the other side
+            x, y = on_circle(at, radius - 54, degree)
+            canvas.write(str(180 - degree), (x, y - (8 if degree in (0, 180) else 0)), size=_SMALL)
     canvas.arc(at, radius - 40, 0, 180, width=0.8, ink=PENCIL)
     canvas.line(at, on_circle(at, radius, 0), 3, TEAL)
     canvas.line(at, on_circle(at, radius + 14, size), 3, TEAL)
