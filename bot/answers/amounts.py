@@ -44,8 +44,10 @@ _PERCENT_FIRST = re.compile(r"^%(?:age)?[ :]*(-?[\d.]+(?: ?/ ?\d+)?(?: \d+/\d+)?
 _JOINED = re.compile(r"(?<=\d) ?(?:_|&|and|y) ?(?=\d+ ?/ ?\d)")
 _HYPHENED = re.compile(r"(?<![\d/.])(\d+)( ?)-( ?)(\d+)/(\d+)(?![\d/.])")
 _BELOW = re.compile(
-    r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|el nivel del mar|nivel del mar)"
-    r"(?: level)?\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|(?<=ft) below$|(?<=m) below$"
+    r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|"
+    r"el nivel del mar|nivel del mar)"
+    r"(?: level)?\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|"
+    r"(?<=ft) below$|(?<=m) below$"
 )
 _HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")
 _BARS = re.compile(r"\|([^|]*)\|")
@@ -165,7 +167,6 @@ class _Scan:
         self.found: list[tuple[str, Unit | None, str | None, str]] = []
         self.maths = ""
         self.joint = ""
-        self.noun: str | None = None
 
     def parts(self) -> list[tuple[str, Unit | None, str | None, str]]:
         """Pieces of maths, each with unit, noun, and how it was joined to the one before."""
@@ -231,10 +232,10 @@ class _Scan:
         """A word that is no unit: the maths before it ends."""
         had = bool(self.maths.strip())
         self.close(None)
-        if had and word.isalpha() and self.found and self.noun is None:
-            if word.endswith("s") and len(word) > 3 and word not in _NOT_NOUNS:
-                last = self.found[-1]
-                self.found[-1] = (last[0], last[1], singular(word), last[3])
+        a_noun = word.isalpha() and word.endswith("s") and len(word) > 3 and word not in _NOT_NOUNS
+        if had and a_noun and self.found:
+            last = self.found[-1]
+            self.found[-1] = (last[0], last[1], singular(word), last[3])
         if word in ("and", "&", "y", "con", "with", ",", "or"):
             self.joint = word
         elif word.isalpha():

@@ -20,12 +20,15 @@ _REASON = re.compile(
     re.DOTALL,
 )
 _AGAIN = re.compile(
-    r"[ ,.;:!]*\b(?:no,? (?:wait|sorry|espera)|wait,? no|oh wait|oh no|i mean|i meant|actually|oops|ups|whoops|sorry|"
-    r"my bad|scratch that|correction|change that to|changed my mind|espera|perdon|digo|quiero decir|quise decir|"
+    r"[ ,.;:!]*\b(?:no,? (?:wait|sorry|espera)|wait,? no|oh wait|oh no|i mean|i meant|actually|oops|ups|"
+    r"whoops|sorry|"
+    r"my bad|scratch that|correction|change that to|changed my mind|espera|perdon|digo|quiero decir|"
+    r"quise decir|"
     r"mejor dicho|wait)\b[ ,.;:!]*"
 )
 _NO = re.compile(
-    r"[ ,.;:!]+(?:no|nope|not)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|val|hay|"
+    r"[ ,.;:!]+(?:no|nope|not)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|"
+    r"val|hay|"
     r"tiene|men|may|exis|equal))[ ,.;:!]*"
 )
 _SO = re.compile(
@@ -37,13 +40,17 @@ _OR = re.compile(
 )
 _O = re.compile(r"(?<=[\d%)]) o (?=[-+$(]?\d)")
 _HELP = re.compile(
-    r"\b(?:idk|i dk|dunno|i (?:dont|do not|donot|dnt) (?:really |even )?(?:know|kno|no|get|understand|remember|have)|"
+    r"\b(?:idk|i dk|dunno|i (?:dont|do not|donot|dnt) (?:really |even )?(?:know|kno|no|get|understand|"
+    r"remember|have)|"
     r"dont (?:know|kno|get|understand)|no idea|no clue|havent (?:a|any) (?:idea|clue)|"
-    r"help|helpme|hint|clue|im (?:so )?(?:stuck|confused|lost)|so confused|i am (?:stuck|confused|lost)|i give up|give up|"
-    r"skip|pass|show me|tell me|explain|what does (?:it|this|that) mean|what do (?:i|you|we)|how do (?:i|you|we)|"
+    r"help|helpme|hint|clue|im (?:so )?(?:stuck|confused|lost)|so confused|i am (?:stuck|confused|lost)|"
+    r"i give up|give up|"
+    r"skip|pass|show me|tell me|explain|what does (?:it|this|that) mean|what do (?:i|you|we)|how do (?:i|"
+    r"you|we)|"
     r"how does|how to|what is this|whats this|what is that|can you|can i|cant do|i cant|i can not|too hard|"
     r"no (?:lo )?se|nose|no (?:lo )?entiendo|no comprendo|no (?:me )?acuerdo|ayuda|ayudame|pista|ni idea|"
-    r"que (?:significa|es esto|hago|quiere decir)|como (?:se hace|lo hago|hago)|me rindo|saltar|paso|estoy perdid[oa])\b"
+    r"que (?:significa|es esto|hago|quiere decir)|como (?:se hace|lo hago|hago)|me rindo|saltar|paso|"
+    r"estoy perdid[oa])\b"
 )
 _WHOLE_HELP = frozenset(
     ("?", "??", "???", "????", "what", "what?", "huh", "huh?", "how", "how?", "wut", "stuck", "confused", "next",
@@ -51,23 +58,33 @@ _WHOLE_HELP = frozenset(
 )  # fmt: skip
 _LEAD = re.compile(
     r"(?:(?:the |my |our |la |el |mi )?(?:final |correct |right |new )?"
-    r"(?:answer|anwser|awnser|asnwer|ans|answers|solution|solutions|result|respuesta|respuestas|solucion|resultado|equation|"
-    r"expression|ecuacion|expresion|inequality|desigualdad|value|valor|word|palabra|option|opcion|letter|letra|choice|"
+    r"(?:answer|anwser|awnser|asnwer|ans|answers|solution|solutions|result|respuesta|respuestas|solucion|"
+    r"resultado|equation|"
+    r"expression|ecuacion|expresion|inequality|desigualdad|value|valor|word|palabra|option|opcion|letter|"
+    r"letra|choice|"
     r"coordinates|coordenadas|ratio|razon|rule|function|formula|factors|total|it|that|this|time(?= ?[:=]))"
-    r"(?: should be| would be| will be| must be| could be| might be| comes out to| came out to| turns out to be| is| was| are"
+    r"(?: should be| would be| will be| must be| could be| might be| comes out to| came out to|"
+    r" turns out to be| is| was| are"
     r"| equals| es| son| seria|s)?(?: ?[:=] ?| |$)(?:to be )?"
-    r"|(?:its|it is|it was|thats|that is|theyre|they are|there are|there is|i think|i thought|i believe|i guess|i say|"
-    r"i said|id say|i got|i get|i found|i have|i did|i put|i chose|i pick|i picked|i choose|we got|got|ive got|it be|i would say|"
-    r"creo que|pienso que|me da|me dio|me sale|me salio|obtuve|tengo|yo creo que|sera|seria|es|son|is|maybe|perhaps|"
-    r"probably|prob|possibly|definitely|obviously|um|uh|umm|uhh|hmm|hm|ok|okay|oh|well|then|and|hi|hello|hey|please|pls|"
-    r"about|around|approximately|aproximadamente|approx|aprox|roughly|nearly|almost|casi|mas o menos|quizas|tal vez|"
+    r"|(?:its|it is|it was|thats|that is|theyre|they are|there are|there is|i think|i thought|i believe|"
+    r"i guess|i say|"
+    r"i said|id say|i got|i get|i found|i have|i did|i put|i chose|i pick|i picked|i choose|we got|got|"
+    r"ive got|it be|i would say|"
+    r"creo que|pienso que|me da|me dio|me sale|me salio|obtuve|tengo|yo creo que|sera|seria|es|son|is|maybe|"
+    r"perhaps|"
+    r"probably|prob|possibly|definitely|obviously|um|uh|umm|uhh|hmm|hm|ok|okay|oh|well|then|and|hi|hello|"
+    r"hey|please|pls|"
+    r"about|around|approximately|aproximadamente|approx|aprox|roughly|nearly|almost|casi|mas o menos|quizas|"
+    r"tal vez|"
     r"equals|equal to|be|to be|like|just|solve|simplify|simplified|now|question|number \d+ is|sure|easy)"
     r"(?: ?[:,] ?| +|$)|[≈~] ?)+"
 )  # fmt: skip
 _TAIL = re.compile(
-    r"(?:[ ,.;:!?]+(?:i think|i believe|i guess|i hope|maybe|probably|right|correct|ok|okay|is that right|is it right|"
+    r"(?:[ ,.;:!?]+(?:i think|i believe|i guess|i hope|maybe|probably|right|correct|ok|okay|is that right|"
+    r"is it right|"
     r"am i right|please|pls|lol|haha|hehe|thx|thanks|thank you|gracias|creo|verdad|final answer|is my answer|"
-    r"is the answer|es la respuesta|i know|for sure|obviously|duh|yay|done|bro|sir|miss|teacher|\(i think\)|idk|"
+    r"is the answer|es la respuesta|i know|for sure|obviously|duh|yay|done|bro|sir|miss|teacher|\(i think\)|"
+    r"idk|"
     r"no|or something|or so))+[ ,.;:!?]*$"
 )  # fmt: skip
 

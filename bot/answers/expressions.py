@@ -81,9 +81,12 @@ def expression_text(text: str, letters: frozenset[str]) -> str:
 
 _ENGLISH = frozenset(
     (
-        "is", "it", "in", "of", "the", "and", "or", "to", "no", "yes", "lol", "idk", "so", "my", "me", "we", "he", "she",
-        "you", "an", "at", "on", "do", "was", "are", "but", "not", "ok", "um", "hi", "hey", "bro", "bye", "why", "how",
-        "all", "any", "one", "el", "la", "es", "de", "un", "que", "wat", "omg", "wtf", "haha", "lmk", "as", "by", "if",
+        "is", "it", "in", "of", "the", "and", "or", "to", "no", "yes", "lol", "idk", "so", "my", "me", "we",
+        "he", "she",
+        "you", "an", "at", "on", "do", "was", "are", "but", "not", "ok", "um", "hi", "hey", "bro", "bye",
+        "why", "how",
+        "all", "any", "one", "el", "la", "es", "de", "un", "que", "wat", "omg", "wtf", "haha", "lmk", "as",
+        "by", "if",
         "for", "has", "get", "got", "can", "its", "let", "now", "out", "put", "see", "too", "use", "who", "did",
     )
 )  # fmt: skip

@@ -245,6 +245,8 @@ def _left_to_right(tree: Tree) -> Faulty:
     """a + b × c as (a + b) × c; 2 × 3² as (2 × 3)²."""
     if isinstance(tree, (Add, Subtract)) and isinstance(tree.right, (Multiply, Divide)):
         right = tree.right
+        if letters_in(right) and not isinstance(ungrouped(right.right), (Add, Subtract)):
+            return  # 5 - 2x as 3x: unlike terms combined
         yield "left-to-right", type(right)(Group(type(tree)(tree.left, right.left)), Group(right.right))
     if isinstance(tree, Multiply) and isinstance(tree.right, Power):
         yield "left-to-right", Power(Group(Multiply(tree.left, tree.right.base)), tree.right.exponent)

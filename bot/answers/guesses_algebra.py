@@ -299,9 +299,9 @@ def _time(text: str, key: Key) -> Iterator[str]:
     if halves and said and halves != said and numbers_in(answer) == numbers_in(text):
         yield "am-for-pm"
     right, typed = numbers_in(answer), numbers_in(text)
-    if right and typed and len(right) == 2 and not halves and len(typed) == 1:
-        if str(float(typed[0])) == f"{int(right[0])}.{int(right[1])}".rstrip("0") and "h" in text:
-            yield "decimal-hours"
+    hours = right and typed and len(right) == 2 and not halves and len(typed) == 1 and "h" in text
+    if right and typed and hours and str(float(typed[0])) == f"{int(right[0])}.{int(right[1])}".rstrip("0"):
+        yield "decimal-hours"
     if (
         right
         and typed

@@ -9,7 +9,7 @@ from bot.answers.around import small, trimmed, without_reason
 from bot.answers.expressions import expression_text
 from bot.answers.spoken import sign_words, spoken
 from bot.maths import Tree, Unreadable, normal
-from bot.maths.read import read_normal
+from bot.maths.read import LONGEST, read_normal
 from bot.maths.tree import Equation, Inequality
 
 
@@ -20,6 +20,8 @@ class Line:
     trees: tuple[Tree, ...]
     goes_on: bool
     nearly: bool = False
+    told: bool = False
+    """A lone number among words that do not say that it is the answer: it may be what was done."""
 
 
 # Reading a line ---------------------------------------------------------------------------------------------
@@ -33,12 +35,15 @@ _WORDS = re.compile(
 _NOTE = re.compile(
     r"^(?:[-+*/÷:] ?\(?-?[\d./]*[a-z]?\)?[ ,|]*)+$|^[|: ]*[-+*/÷:] ?[\d./]+[a-z]?(?: [-+*/÷:] ?[\d./]+[a-z]?)*[| ]*$"
 )
+_TOLD = re.compile(r"[a-z]{3}|\bis\b")
 _KEPT = frozenset(("or", "and", "sqrt", "abs"))
 
 
 def read_line(text: str, before: Line | None) -> Line | None:
     """What a line states; None for words alone and notes of what is done. Raises Unreadable."""
-    text = small(normal(text))
+    text = small(normal(text[: 4 * LONGEST]))
+    if len(text) > LONGEST:
+        raise Unreadable("too-long")
     text = without_reason(text)
     text = trimmed(text.replace("->", " so ").replace("→", " so ").replace("⇒", " so "))
     goes_on = text.startswith(("=", "≈"))
@@ -54,7 +59,8 @@ def read_line(text: str, before: Line | None) -> Line | None:
         option = re.sub(r"\+ ?/ ?-", "±", option)
         for one in (option.replace("±", "+"), option.replace("±", "-")) if "±" in option else (option,):
             trees.append(_tree(one))
-    return Line(tuple(trees), goes_on, nearly)
+    told = bool(_TOLD.search(text)) and not re.search(r"[=<>≤≥≈]|\banswer|\bequals\b", text)
+    return Line(tuple(trees), goes_on, nearly, told and len(trees) == 1)
 
 
 def _tree(text: str) -> Tree:
@@ -83,7 +89,7 @@ def _statement(text: str, before: Line | None) -> str | None:
             text = piece
     if not re.search(r"[\da-z]", text):
         return None
-    if not _RELATION.search(text) and _NOTE.match(text) and (before is None or _is_note(text, before)):
+    if not _RELATION.search(text) and _NOTE.match(text) and before is not None and _is_note(text, before):
         return None
     return text
 

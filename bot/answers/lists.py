@@ -105,7 +105,8 @@ def grade_list(text: str, key: Key) -> Finding:
 
 def _from_to(text: str) -> str:
     return re.sub(
-        r"^(?:from |in order[: ]+|least to greatest[: ]+|greatest to least[: ]+|smallest to (?:largest|biggest)[: ]+)",
+        r"^(?:from |in order[: ]+|least to greatest[: ]+|greatest to least[: ]+|smallest to (?:largest|"
+        r"biggest)[: ]+)",
         "",
         text,
     )
@@ -175,7 +176,8 @@ _NAME = re.compile(
     r"^(?:the |point |points |punto |pt |el |at |vertex |intercept )*(?:[a-z]'? ?=? ?)?(?=[(\[{])"
 )
 _LABELLED = re.compile(
-    r"([a-z]) ?(?:=|:|is|es|equals)? ?(-? ?[\d.√π][^a-z;,]*?|-? ?[a-z]{3,}(?: [a-z]{3,})*)[ ,;]*(?:and |y (?=[a-z] ?[=:is ]))?(?=$|[a-z] ?(?:=|:|is|es|equals))"
+    r"([a-z]) ?(?:=|:|is|es|equals)? ?(-? ?[\d.√π][^a-z;,]*?|-? ?[a-z]{3,}(?: [a-z]{3,})*)[ ,;]*(?:and |"
+    r"y (?=[a-z] ?[=:is ]))?(?=$|[a-z] ?(?:=|:|is|es|equals))"
 )
 
 

@@ -24,10 +24,13 @@ MOST_WORDS = 40
 _DRESS = frozenset(
     (
         "the", "answer", "is", "its", "it", "option", "opcion", "choice", "letter", "letra", "la", "el", "one", "i",
-        "think", "pick", "picked", "choose", "chose", "say", "said", "would", "es", "respuesta", "ans", "number", "my",
+        "think", "pick", "picked", "choose", "chose", "say", "said", "would", "es", "respuesta", "ans",
+        "number", "my",
         "guess", "maybe", "probably", "definitely", "go", "with", "for", "creo", "que", "got", "so", "and", "then",
-        "be", "must", "should", "correct", "right", "final", "put", "id", "im", "going", "ok", "okay", "please", "inciso",
-        "would", "have", "to", "was", "that", "thats", "because", "um", "idk", "like", "def", "yo", "elijo", "answers",
+        "be", "must", "should", "correct", "right", "final", "put", "id", "im", "going", "ok", "okay",
+        "please", "inciso",
+        "would", "have", "to", "was", "that", "thats", "because", "um", "idk", "like", "def", "yo", "elijo",
+        "answers",
     )
 )  # fmt: skip
 _LETTERED = re.compile(r"^\W*(?:option |choice |answer |letter )?\(?([a-j])\s*[).:\-]")
@@ -115,9 +118,11 @@ def _wording(text: str, key: Key, wordings: list[str], choices: list[str]) -> Fi
 
 _YES = frozenset(
     (
-        "yes", "y", "yep", "yeah", "yea", "ya", "yah", "yup", "yess", "yesss", "yas", "yeas", "yse", "eys", "ys", "ye", "yees",
+        "yes", "y", "yep", "yeah", "yea", "ya", "yah", "yup", "yess", "yesss", "yas", "yeas", "yse", "eys",
+        "ys", "ye", "yees",
         "true", "t", "tru", "si", "sii", "sip", "claro", "verdadero", "cierto", "v", "correct", "correcto", "right",
-        "sure", "absolutely", "definitely", "certainly", "indeed", "affirmative", "always", "ok", "okay", "obvio", "👍",
+        "sure", "absolutely", "definitely", "certainly", "indeed", "affirmative", "always", "ok", "okay",
+        "obvio", "👍",
         "✅", "✓", "✔", "yeh", "yus", "yuh", "yessir", "uhhuh", "totally",
     )
 )  # fmt: skip
@@ -129,11 +134,13 @@ _NO_WORDS = frozenset(
 )  # fmt: skip
 _TOKENS = re.compile(r"[a-z]+|\d+|[👍👎✅❌✓✔✗✘]")
 _SAYS_NO = re.compile(
-    r"\b(?:is not|isnt|are not|arent|does not|doesnt|do not|dont|can not|cannot|cant|wont|wasnt|didnt|was not|will not"
+    r"\b(?:is not|isnt|are not|arent|does not|doesnt|do not|dont|can not|cannot|cant|wont|wasnt|didnt|"
+    r"was not|will not"
     r"|not really|of course not|no way|no es|no son|no lo es|para nada)\b"
 )
 _SAYS_YES = re.compile(
-    r"\b(?:it is|they are|it does|it can|they do|it was|it will|of course|por supuesto|lo es|i do|we can|it has)\b"
+    r"\b(?:it is|they are|it does|it can|they do|it was|it will|of course|por supuesto|lo es|i do|we can|"
+    r"it has)\b"
 )
 _UNSURE = re.compile(
     r"\b(?:not sure|unsure|maybe|perhaps|depends|sometimes|no estoy segur[oa]|quizas?|tal vez|a veces)\b"

@@ -24,7 +24,8 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 # Ratios --------------------------------------------------------------------------------------------------------
 
 _COLON = re.compile(
-    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )|\bcontra\b|\bvs\b|\bversus\b|\bfor every\b|\bpor cada\b|\bper\b) ?"
+    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )|\bcontra\b|\bvs\b|\bversus\b|"
+    r"\bfor every\b|\bpor cada\b|\bper\b) ?"
 )
 _DASH = re.compile(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$")
 
@@ -152,16 +153,20 @@ def _other_ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
 # Remainders ----------------------------------------------------------------------------------------------------
 
 _R = re.compile(
-    r"^(?:q(?:uotient)? ?[=:]? ?)?(-?\d+(?:\.\d+)?) ?[,;.]? ?(?:and |with |y |con |is )?(?:a |un |una )?(?:the )?"
-    r"(?:r(?![a-z])|rem(?![a-z])|rema?in?d?e?r|remanider|remaining|reminder|remander|remaninder|resto|residuo|left ?over|leftover|sobran?|quedan?)"
+    r"^(?:q(?:uotient)? ?[=:]? ?)?(-?\d+(?:\.\d+)?) ?[,;.]? ?(?:and |with |y |con |is )?(?:a |un |"
+    r"una )?(?:the )?"
+    r"(?:r(?![a-z])|rem(?![a-z])|rema?in?d?e?r|remanider|remaining|reminder|remander|remaninder|resto|"
+    r"residuo|left ?over|leftover|sobran?|quedan?)"
     r"(?: of| de| is)? ?[.:=]? ?(-?\d+(?:\.\d+)?|/)?(.*)$"
 )
 _LEFT = re.compile(
     r"^(-?\d+)(?: (?:groups?|each|times|bags|boxes|full))?(?: ?,)? ?(?:and |with |y |con |but )?(-?\d+) ?"
-    r"(?:is |are |as |as a |as the )?(?:left|remaining|remain|remainder|left ?over|leftover|extra|over|sobran?|de resto|quedan?|resto|rem|r)\b.*$"
+    r"(?:is |are |as |as a |as the )?(?:left|remaining|remain|remainder|left ?over|leftover|extra|over|"
+    r"sobran?|de resto|quedan?|resto|rem|r)\b.*$"
 )
 _NO_REMAINDER = re.compile(
-    r"[ ,]*\b(?:(?:and |with |y |con )?(?:no|zero|0|without(?: a)?|sin|nothing|none)(?: ?(?:remainder|remainders|rem|r|resto|left|leftover|left over|leftovers))+|"
+    r"[ ,]*\b(?:(?:and |with |y |con )?(?:no|zero|0|without(?: a)?|sin|nothing|none)(?: ?(?:remainder|"
+    r"remainders|rem|r|resto|left|leftover|left over|leftovers))+|"
     r"exactly|exact|exacto|evenly|even|sin resto)\b"
 )
 

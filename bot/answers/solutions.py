@@ -30,16 +30,23 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 # No solution, every number --------------------------------------------------------------------------------
 
 _NONE = re.compile(
-    r"\bno (?:\w+ )?(?:solutions?|solucion|soluciones|answers?|numbers?|values?)\b|^none$|\bnone (?:work|of them|exist)|"
-    r"\bnone\b|∅|^\{ ?\}$|\bempty set\b|\bimpossible\b|\bnot possible\b|\bnever (?:true|works?|equal)|\b(?:0|zero|cero) solu|"
-    r"\bno (?:hay|tiene|existe)\b|\bsin solu|\bninguna?\b|\bningun\b|\bnothing\b|\bcant be (?:solved|done)|^nada$|"
-    r"\bdoes(?:nt| not) (?:exist|have (?:a|any) (?:solution|answer)|work)|\bcannot be solved|\bunsolvable\b|\bimposible\b|"
+    r"\bno (?:\w+ )?(?:solutions?|solucion|soluciones|answers?|numbers?|values?)\b|^none$|\bnone (?:work|"
+    r"of them|exist)|"
+    r"\bnone\b|∅|^\{ ?\}$|\bempty set\b|\bimpossible\b|\bnot possible\b|\bnever (?:true|works?|equal)|"
+    r"\b(?:0|zero|cero) solu|"
+    r"\bno (?:hay|tiene|existe)\b|\bsin solu|\bninguna?\b|\bningun\b|\bnothing\b|\bcant be (?:solved|done)|"
+    r"^nada$|"
+    r"\bdoes(?:nt| not) (?:exist|have (?:a|any) (?:solution|answer)|work)|\bcannot be solved|\bunsolvable\b|"
+    r"\bimposible\b|"
     r"\bconjunto vacio\b|^dne$|^no$|\bno work"
 )
 _ALL = re.compile(
-    r"\ball (?:the )?(?:real )?(?:numbers?|reals?|values?|solutions?|of them|x)\b|\ball real\b|^all$|\bevery(?: real)? (?:number|value)|"
-    r"\bany (?:real )?(?:number|value|x)|\banything\b|\beverything\b|\binfinit|∞|\balways true|\bidentity\b|\bidentidad\b|"
-    r"\btodos?\b|\btodas?\b|\bcualquiera?\b|\bsiempre\b|\bevery solution|^ℝ$|\bany solution|\bunlimited\b|\bnever ?ending|"
+    r"\ball (?:the )?(?:real )?(?:numbers?|reals?|values?|solutions?|of them|x)\b|\ball real\b|^all$|"
+    r"\bevery(?: real)? (?:number|value)|"
+    r"\bany (?:real )?(?:number|value|x)|\banything\b|\beverything\b|\binfinit|∞|\balways true|\bidentity\b|"
+    r"\bidentidad\b|"
+    r"\btodos?\b|\btodas?\b|\bcualquiera?\b|\bsiempre\b|\bevery solution|^ℝ$|\bany solution|\bunlimited\b|"
+    r"\bnever ?ending|"
     r"\btrue for (?:all|every)|\ba lot of solutions|\binfinate|\binfinet"
 )
 _COUNTED = re.compile(r"\b(?:one|1|two|2|three|3|una?|dos) (?:solutions?|answers?|solucion|soluciones)\b")
@@ -258,7 +265,8 @@ def _formula(piece: str, want: _Solution) -> Finding:
 # All solutions ---------------------------------------------------------------------------------------------
 
 _PLUS_MINUS = re.compile(
-    r"(?:\+ ?/ ?-|\+ ?, ?-|\+-|-\+|\+ ?or ?-|∓|\bplus (?:or|and|/) minus\b|\bpositive (?:and|or) negative\b) ?(?=[\d(√.])"
+    r"(?:\+ ?/ ?-|\+ ?, ?-|\+-|-\+|\+ ?or ?-|∓|\bplus (?:or|and|/) minus\b|\bpositive (?:and|"
+    r"or) negative\b) ?(?=[\d(√.])"
 )
 _LABEL = re.compile(r"(?<![a-z])[a-z](?:_? ?[12])? ?= ?(?=[-+±\d.√π(a-z])")
 _SEPARATOR = re.compile(r" ?(?:[,;\n]|\bor\b|\band\b|&|\balso\b|(?<=\d) o (?=-?\d)|(?<=\d) [yu] (?=-?\d)) ?")

@@ -26,13 +26,16 @@ _MORNING = re.compile(
     r"\b(?:in the morning|this morning|de la manana|por la manana|de la madrugada|morning)\b"
 )
 _EVENING = re.compile(
-    r"\b(?:in the (?:afternoon|evening)|at night|this (?:afternoon|evening)|tonight|de la (?:tarde|noche)|afternoon|evening)\b"
+    r"\b(?:in the (?:afternoon|evening)|at night|this (?:afternoon|evening)|tonight|de la (?:tarde|noche)|"
+    r"afternoon|evening)\b"
 )
 _CLOCK = re.compile(
-    r"^(?:at |las |la |a las )?(\d+) ?[:h.] ?(\d{1,2})(?: ?: ?\d\d)?(?: ?(?:h|hs|hrs?|hours?|o ?clock|min|mins|minutes?))?$"
+    r"^(?:at |las |la |a las )?(\d+) ?[:h.] ?(\d{1,2})(?: ?: ?\d\d)?(?: ?(?:h|hs|hrs?|hours?|o ?clock|min|"
+    r"mins|minutes?))?$"
 )
 _TO_PAST = re.compile(
-    r"^(?:a |las |la )?(\d+|quarter|half|1/4|1/2|cuarto)(?: minutes?| min| mins)? (to|til|till|until|before|of|past|after)"
+    r"^(?:a |las |la )?(\d+|quarter|half|1/4|1/2|cuarto)(?: minutes?| min| mins)? (to|til|till|until|before|"
+    r"of|past|after)"
     r"(?: the hour)? (\d+)$"
 )
 _Y_MENOS = re.compile(r"^(?:las |la )?(\d+) ?(y|menos|-|\+) ?(\d+|cuarto|media|1/4|1/2)$")

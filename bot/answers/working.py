@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 from collections.abc import Sequence
 from dataclasses import dataclass
+from fractions import Fraction
 
 from bot.answers.around import small
 from bot.answers.faults import first_number
@@ -17,7 +18,7 @@ from bot.maths.algebra import (
     equivalent,
 )
 from bot.maths.exact import Beyond
-from bot.maths.tree import Equation, Inequality, Letter
+from bot.maths.tree import Equation, Inequality, Letter, Number
 
 MOST_LINES = 60
 
@@ -130,6 +131,12 @@ class _Work:
         tree = line.trees[0]
         if isinstance(tree, Inequality):
             raise _Unsure
+        if (
+            line.told
+            and isinstance(tree, Number)
+            and not (self.before and self.same(self.value_before(), tree))
+        ):
+            return
         sides: list[Tree] = list(tree.sides) if isinstance(tree, Equation) else [tree]
         if (
             len(sides) == 2
@@ -220,6 +227,8 @@ class _Work:
             raise _Unsure
         meaning = meaning_of(self.before.trees)
         number = value_of(tree)
+        if line.told and meaning is not None and meaning[1] != Roots(frozenset((number or Fraction(0),))):
+            return
         if meaning is None or number is None or not isinstance(meaning[1], Roots):
             raise _Unsure
         if meaning[1].every or meaning[1].values == {number}:

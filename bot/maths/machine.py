@@ -118,6 +118,7 @@ class Machine:
         while place < end:
             found = scan(text, place)
             if found is None:
+                place += len(text[place:]) - len(text[place:].lstrip(" "))
                 raise Stopped(place, text[place])
             kind = found.lastgroup or ""
             what = found.group(kind)

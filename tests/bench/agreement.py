@@ -23,7 +23,17 @@ from bot.maths.read import the_machine
 from bot.vocabulary import Verdict
 
 TESTS = Path(__file__).parent.parent
-VERDICTS = [verdict.value for verdict in (Verdict.RIGHT, Verdict.FORM, Verdict.UNIT, Verdict.WRONG, Verdict.UNREADABLE, Verdict.HELP)]
+VERDICTS = [
+    verdict.value
+    for verdict in (
+        Verdict.RIGHT,
+        Verdict.FORM,
+        Verdict.UNIT,
+        Verdict.WRONG,
+        Verdict.UNREADABLE,
+        Verdict.HELP,
+    )
+]
 missed: list[str] = []
 
 
@@ -34,7 +44,9 @@ def rows(path: Path) -> Iterator[dict[str, Any]]:
             yield json.loads(line)
 
 
-def figure(name: str, value: float, at_least: float | None = None, at_most: float | None = None, of: str = "") -> None:
+def figure(
+    name: str, value: float, at_least: float | None = None, at_most: float | None = None, of: str = ""
+) -> None:
     ok = (at_least is None or value >= at_least) and (at_most is None or value <= at_most)
     bound = f"at least {at_least:.2%}" if at_least is not None else f"at most {at_most:.2%}"
     print(f"  {'ok  ' if ok else 'MISS'} {name}: {value:.2%} ({bound}{of})")
@@ -61,7 +73,9 @@ def typed_rows(path: Path, show: bool = True) -> None:
             continue
         pairs.append((row["verdict"], verdict))
         if show and verdict != row["verdict"]:
-            print(f"    {row['id']}: {row['typed']!r} for {row['expected']} is {row['verdict']}, given {verdict}")
+            print(
+                f"    {row['id']}: {row['typed']!r} for {row['expected']} is {row['verdict']}, given {verdict}"
+            )
     print(f"\nTyped answers, {path.name}: {count} rows")
     table(pairs)
     wrong = [given for due, given in pairs if due == "wrong"]
@@ -70,7 +84,11 @@ def typed_rows(path: Path, show: bool = True) -> None:
     figure("verdicts that agree", sum(due == given for due, given in pairs) / len(pairs), at_least=0.99)
     figure("wrong called right", wrong.count("right") / len(wrong), at_most=0.0)
     figure("right called wrong", right.count("wrong") / len(right), at_most=0.0)
-    figure("gradable called unreadable or help", sum(g in ("unreadable", "help") for g in graded) / len(graded), at_most=0.01)
+    figure(
+        "gradable called unreadable or help",
+        sum(g in ("unreadable", "help") for g in graded) / len(graded),
+        at_most=0.01,
+    )
     figure("hostile rows judged otherwise", hostile_bad / max(count - len(pairs), 1), at_most=0.0)
 
 
@@ -105,7 +123,9 @@ def textbook() -> None:
 def textbook_variants(answer: str, unit: str) -> list[str]:
     """As published, with words around, and with the signs that a phone makes of it."""
     phone = answer.replace("-", "−").replace("*", "×")
-    phone = re.sub(r"\^(\d+)", lambda m: m.group(1).translate(str.maketrans("0123456789", "⁰¹²³⁴⁵⁶⁷⁸⁹")), phone)
+    phone = re.sub(
+        r"\^(\d+)", lambda m: m.group(1).translate(str.maketrans("0123456789", "⁰¹²³⁴⁵⁶⁷⁸⁹")), phone
+    )
     return [answer + unit, f"the answer is {answer}{unit}", f"  {phone}{unit}. "]
 
 
@@ -122,7 +142,9 @@ def chains() -> None:
             due_named += 1
             named += looked.misstep == row["misstep"]
         if looked.first_wrong != row["first_bad"]:
-            print(f"    {row['id']}: {row['given']} {row['lines']}: due {row['first_bad']}, given {looked.first_wrong}")
+            print(
+                f"    {row['id']}: {row['given']} {row['lines']}: due {row['first_bad']}, given {looked.first_wrong}"
+            )
     print(f"\nWorking lines: {count} chains, {whole} of them right throughout")
     figure("first bad line right", good / count, at_least=0.95)
     figure("right chains accused", accused / whole, at_most=0.0)
@@ -140,7 +162,11 @@ def missteps() -> None:
         said = judge(typed, Key(expected, form, unit or None)).misstep
         given += said is not None
         right += said == name
-    wrong = [r for r in rows(TESTS / "answers" / "data" / "typed_answers.jsonl") if r["verdict"] == "wrong" and not r.get("hostile")]
+    wrong = [
+        r
+        for r in rows(TESTS / "answers" / "data" / "typed_answers.jsonl")
+        if r["verdict"] == "wrong" and not r.get("hostile")
+    ]
     named = sum(judge(r["typed"], key_from(r)).misstep is not None for r in wrong)
     print(f"\nMissteps: {named} of {len(wrong)} wrong answers get a name ({named / len(wrong):.0%})")
     figure(f"names right, of {given} given on {count} rows labelled by hand", right / given, at_least=0.9)
@@ -160,11 +186,19 @@ def generator_variants(answer: str, form: str) -> list[str]:
     if form == "choice":
         return [answer, f"({answer.upper()})", f"option {answer}"]
     if form == "time":
-        return [answer, answer.lower().replace(" ", ""), f"at {answer.lower().replace('am', 'a.m.').replace('pm', 'p.m.')}"]
+        return [
+            answer,
+            answer.lower().replace(" ", ""),
+            f"at {answer.lower().replace('am', 'a.m.').replace('pm', 'p.m.')}",
+        ]
     if form == "list":
         return [answer, answer.replace(",", ""), answer.replace("-", "−").replace(", ", "; ")]
     if form == "solutions-set":
-        return [answer, " or ".join(f"x = {one}" for one in answer.split(", ")), ", ".join(reversed(answer.split(", ")))]
+        return [
+            answer,
+            " or ".join(f"x = {one}" for one in answer.split(", ")),
+            ", ".join(reversed(answer.split(", "))),
+        ]
     if form in ("expression", "expression-any", "factored"):
         return [answer.replace("**", "^"), f"the answer is {powers}", signs.replace("··", "^")]
     if form == "number" and "sqrt" in answer:
@@ -221,7 +255,9 @@ def generator(quick: bool) -> None:
             fooled += verdict is Verdict.RIGHT
             if verdict is Verdict.RIGHT:
                 print(f"    {row['module']}: planted {wrong!r} for {answer} ({form}) is right")
-    print(f"\nOpen generator (mathematics_dataset): {pairs} pairs, {typed} typed, {changed} with a planted change")
+    print(
+        f"\nOpen generator (mathematics_dataset): {pairs} pairs, {typed} typed, {changed} with a planted change"
+    )
     figure("its answers right", good / typed, at_least=0.999)
     figure("planted changes called right", fooled / max(changed, 1), at_most=0.0)
 

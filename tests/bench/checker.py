@@ -35,7 +35,9 @@ def clock(work: Callable[[], object]) -> float:
 
 def figure(name: str, value: float, bound: float, unit: str, at_most: bool = True) -> None:
     ok = value <= bound if at_most else value >= bound
-    print(f"  {'ok  ' if ok else 'MISS'} {name}: {value:.3f} {unit} ({'at most' if at_most else 'at least'} {bound:g})")
+    print(
+        f"  {'ok  ' if ok else 'MISS'} {name}: {value:.3f} {unit} ({'at most' if at_most else 'at least'} {bound:g})"
+    )
     if not ok:
         missed.append(name)
 
@@ -63,9 +65,11 @@ def plain_sympy(rows: list[dict[str, str]]) -> tuple[float, float]:
 
     def verdict(row: dict[str, str]) -> str:
         try:
-            difference = parse_expr(row["typed"], transformations=how) - parse_expr(row["expected"], transformations=how)
+            difference = parse_expr(row["typed"], transformations=how) - parse_expr(
+                row["expected"], transformations=how
+            )
             return "right" if simplify(difference) == 0 else "wrong"
-        except Exception:  # noqa: BLE001  whatever it makes of words
+        except Exception:
             return "unreadable"
 
     agreed = 0
@@ -89,7 +93,7 @@ def math_verify(rows: list[dict[str, str]]) -> tuple[float, float]:
                 return "unreadable"
             expected = parse(row["expected"], parsing_timeout=None)
             return "right" if verify(expected, typed, timeout_seconds=None) else "wrong"
-        except Exception:  # noqa: BLE001
+        except Exception:
             return "unreadable"
 
     agreed = 0
@@ -104,9 +108,14 @@ def math_verify(rows: list[dict[str, str]]) -> tuple[float, float]:
 
 def import_time() -> float:
     """Milliseconds to import bot.answers in a fresh interpreter, beyond starting it; the best of five."""
-    program = "import time; t = time.perf_counter(); import bot.answers; print((time.perf_counter() - t) * 1000)"
+    program = (
+        "import time; t = time.perf_counter(); import bot.answers; print((time.perf_counter() - t) * 1000)"
+    )
     return min(
-        float(subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True).stdout) for _ in range(5)
+        float(
+            subprocess.run([sys.executable, "-c", program], capture_output=True, text=True, check=True).stdout
+        )
+        for _ in range(5)
     )
 
 
