@@ -4,10 +4,13 @@ from __future__ import annotations
 
 import subprocess
 import sys
+import tomllib
 from pathlib import Path
 
 import pytest
 
+import bot.answers
+import bot.maths
 from bot.answers import FORMS, Key, Misstep, examples, is_help, judge, split_numbered, taught_form
 from bot.answers.missteps import names
 from bot.vocabulary import Verdict
@@ -185,3 +188,30 @@ def test_not_even_odd_texts_raise_or_take_long() -> None:
     raised, _, slowest = soak(20_000, seed=20260914)
 
     assert raised == 0, slowest
+
+
+def test_every_reason_that_is_given_stands_in_the_table() -> None:
+    table = tomllib.loads((Path(bot.answers.__file__).parent / "reasons.toml").read_text(encoding="utf-8"))
+    said: dict[str, set[str]] = {"form": set(), "unit": set()}
+    for path in (Path(__file__).parent / "rows").glob("*.tsv"):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.strip() and not line.startswith("#"):
+                typed, expected, form, unit, due, _ = line.split("\t")
+                if due in said:
+                    said[due].add(judge(typed.replace("\\n", "\n"), Key(expected, form, unit or None)).reason)
+
+    assert said["form"] <= set(table["form"])
+    assert said["unit"] <= set(table["unit"])
+
+
+def test_every_kind_of_trouble_stands_in_the_table() -> None:
+    table = tomllib.loads((Path(bot.maths.__file__).parent / "unreadable.toml").read_text(encoding="utf-8"))
+    said = set()
+    for path in (Path(__file__).parent / "rows").glob("*.tsv"):
+        for line in path.read_text(encoding="utf-8").splitlines():
+            if line.strip() and not line.startswith("#"):
+                typed, expected, form, unit, due, _ = line.split("\t")
+                if due == "unreadable":
+                    said.add(judge(typed.replace("\\n", "\n"), Key(expected, form, unit or None)).trouble)
+
+    assert said <= set(table)
