@@ -25,8 +25,10 @@ RELIED_ON = 100.0
 """Days of stability that are relied on at most: how well the memory model fits school skills isn't known,
 and a student who forgets at once rather than little by little loses most by long waits.
 """
-WAITING, WAITS_AT_MOST = 0.02, 60
-"""How much more a skill counts for each day since it was last met, and for how many days at most."""
+WAITING, WAITS_AT_MOST = 0.8, 12
+"""How much more a skill counts for each day since it was last met, shared out over the items that the day holds, and
+for how many days at most: the fewer items, the more it pays to let some time pass first.
+"""
 SOON = 5
 """Lessons ahead whose prerequisites are looked after."""
 RECENT_DAYS = 5
@@ -199,7 +201,8 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
                 continue
             table.chance[skill] = recall(memory, table.day)
             worth = gain(memory, table.day, AHEAD_DAYS, RELIED_ON)
-            worth *= 1 + WAITING * min(WAITS_AT_MOST, (table.day - memory.last).days)
+            waited = min(WAITS_AT_MOST, (table.day - memory.last).days)
+            worth *= 1 + WAITING * waited / max(1, table.count)
             worth *= 1 + FEW * table.count / (memory.met + 1)
             worth *= 1 + MISSED * (memory.missed + 0.5) / (memory.met + 1)
             if skill in table.soon:
