@@ -6,7 +6,7 @@ from dataclasses import dataclass
 
 from telegram.error import InvalidToken, TelegramError
 
-from bot.chat.intake import Polled
+from bot.chat.client import Client
 from bot.chat.side import Line
 from bot.chat.transport import AiohttpRequest
 from bot.troubles import Trouble
@@ -25,7 +25,7 @@ class Known:
 async def ask(line: Line) -> Known:
     """Ask the service about the bot. Raises Trouble where it doesn't know the token or can't be reached."""
     api = line.api.rstrip("/")
-    bot = Polled(
+    bot = Client(
         line.token,
         base_url=f"{api}/bot",
         base_file_url=f"{api}/file/bot",

@@ -24,6 +24,7 @@ from telegram import (
 from telegram.error import BadRequest
 from telegram.ext import ExtBot
 
+from bot.chat.client import Client
 from bot.chat.rendered import CAPTION, Button, Document, Drawing, Entity, Picture, Rendered, units
 from bot.vocabulary import ChatId
 
@@ -53,7 +54,7 @@ class Shown:
 class Service:
     """The service as the sender sees it. `alt`: it understands `ALT`, as the stand-in does."""
 
-    bot: ExtBot[None]
+    bot: Client
     draw: Draw
     alt: bool = False
     uploaded: OrderedDict[str, str] = field(default_factory=OrderedDict)
@@ -147,19 +148,19 @@ async def _show(call: _Call) -> Shown | None:
     if len(files) == 1 and units(what.text) <= CAPTION:
         await call.next_one()
         return _shown(await _file(call, files[0], with_text=True))
-    shown: Message | None = None
+    shown: Shown | None = None
     for group in (pictures, documents):
         if len(group) > 1:
             for _ in group:
                 await call.next_one()
-            shown = (await _album(call, group))[-1]
+            shown = _shown((await _album(call, group))[-1])
         elif group:
             await call.next_one()
-            shown = await _file(call, group[0], with_text=False)
+            shown = _shown(await _file(call, group[0], with_text=False))
     if what.text:
         await call.next_one()
-        shown = await _text(call)
-    return None if shown is None else _shown(shown)
+        shown = Shown(*await call.service.bot.send_text(call.chat, what))
+    return shown
 
 
 async def _made(call: _Call, files: Sequence[Picture | Document]) -> list[_Made]:
@@ -171,17 +172,6 @@ async def _made(call: _Call, files: Sequence[Picture | Document]) -> list[_Made]
         except Exception as error:
             log.error("a file can't be made and is left out: %r", error)
     return made
-
-
-async def _text(call: _Call) -> Message:
-    return await call.service.bot.send_message(
-        call.chat,
-        call.what.text,
-        entities=_entities(call.what.entities),
-        reply_markup=_buttons(call.what.buttons),
-        link_preview_options=None if call.what.preview else LinkPreviewOptions(is_disabled=True),
-        **call.common,
-    )
 
 
 async def _change(call: _Call, message_id: int) -> Shown | None:

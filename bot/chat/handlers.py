@@ -26,9 +26,6 @@ from bot.vocabulary import ChatId
 
 log = logging.getLogger(__name__)
 
-ALLOWED = ["message", "edited_message", "callback_query", "my_chat_member"]
-"""The kinds of updates that we ask the service for."""
-
 
 class Parts:
     """What handlers may use; the application's `bot_data`. No state of a conversation is kept here."""

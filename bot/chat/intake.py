@@ -20,9 +20,9 @@ from aiohttp import web
 from sqlalchemy import Engine
 from telegram import Update
 from telegram.error import Conflict, InvalidToken, NetworkError, RetryAfter, TelegramError
-from telegram.ext import ExtBot
 
-from bot.chat.handlers import ALLOWED, Chat
+from bot.chat.client import ALLOWED, Client
+from bot.chat.handlers import Chat
 from bot.chat.lanes import Lanes
 from bot.now import Clock
 from bot.records import inbox
@@ -34,27 +34,11 @@ log = logging.getLogger(__name__)
 
 Json = dict[str, Any]
 
-AT_MOST = 100
-"""Updates in one answer, and in one transaction."""
-LONG_POLL = 25
-"""Seconds that the service waits for an update before it answers with none."""
 QUIET = timedelta(days=6)
 """After a week without updates the service numbers them anew; then an old offset would hide them."""
 ORPHANED = timedelta(minutes=1)
 """An update that waits for longer belongs to a process that is gone."""
 SECRET = "X-Telegram-Bot-Api-Secret-Token"
-
-
-class Polled(ExtBot[None]):
-    """The library's bot, which also gives updates as they came."""
-
-    async def raw_updates(self, offset: int | None) -> list[Json]:
-        """Wait for updates. An offset confirms all before it."""
-        asked: Json = {"timeout": LONG_POLL, "limit": AT_MOST, "allowed_updates": ALLOWED}
-        if offset is not None:
-            asked["offset"] = offset
-        answer: Any = await self._post("getUpdates", asked, read_timeout=LONG_POLL + 10)
-        return list(answer)
 
 
 class Intake:
@@ -147,7 +131,7 @@ def _received(raw: Json) -> Received:
     )
 
 
-async def poll(bot: Polled, intake: Intake) -> None:
+async def poll(bot: Client, intake: Intake) -> None:
     """Fetch updates until cancelled: fetch, store, and only then confirm with the next fetch."""
     loop = asyncio.get_running_loop()
     offset: int | None = None  # the first call carries none, so that nothing is confirmed that we don't have

@@ -18,10 +18,11 @@ from telegram.ext import ApplicationBuilder, ContextTypes
 
 from bot.chat import pace
 from bot.chat.calls import Draw, Service
+from bot.chat.client import ALLOWED, Client
 from bot.chat.desk import Desk, Route
 from bot.chat.fetcher import Fetcher
-from bot.chat.handlers import ALLOWED, Chat, Context, Parts, add_handlers
-from bot.chat.intake import Intake, Polled, poll, webhook
+from bot.chat.handlers import Chat, Context, Parts, add_handlers
+from bot.chat.intake import Intake, poll, webhook
 from bot.chat.lanes import Lanes
 from bot.chat.sender import Blocked, LanguageOf, Render, Sender
 from bot.chat.transport import AiohttpRequest
@@ -95,7 +96,7 @@ class ChatSide:
 
     def __post_init__(self) -> None:
         api, token = self.line.api.rstrip("/"), self.line.token
-        self.bot = Polled(
+        self.bot = Client(
             token,
             base_url=f"{api}/bot",
             base_file_url=f"{api}/file/bot",
