@@ -126,7 +126,7 @@ def asks_for_help(text: str) -> bool:
     """Whether these words ask for help; an answer that stands beside them is graded instead."""
     if text in _WHOLE_HELP or (text and not text.strip("? ")):
         return True
-    return bool(WORD.search(text)) and bool(_HELP.search(text)) and not DIGIT.search(text)
+    return not DIGIT.search(text) and bool(WORD.search(text)) and bool(_HELP.search(text))
 
 
 def without_help(text: str) -> str:

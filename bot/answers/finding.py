@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from bot.answers.amounts import Amount
 from bot.answers.units import Unit
 from bot.maths import Tree, Unreadable
 from bot.maths.exact import Quotient
@@ -22,6 +23,7 @@ class Finding:
     tree: Tree | None = None
     value: Quotient | None = None
     unit: Unit | None = None
+    amount: Amount | None = None
 
     def better(self, other: Finding) -> Finding:
         return self if _RANK[self.verdict] >= _RANK[other.verdict] else other

@@ -14,7 +14,6 @@ from fractions import Fraction
 from functools import cache
 from pathlib import Path
 
-from bot.answers.amounts import read_amounts
 from bot.answers.around import newest, trimmed, without_lead
 from bot.answers.expected import BadKey, Expected, expected_of
 from bot.answers.faults import faulty
@@ -146,9 +145,8 @@ def _guesses(text: str, finding: Finding, key: Key) -> Iterator[str]:
         if want is not None and want.letters:
             yield from guess_expression(finding, want)
         elif want is not None:
-            amount = _amount(text, key, want)
-            if amount is not None:
-                yield from guess_number(text, amount, want, key)
+            if finding.amount is not None:
+                yield from guess_number(text, finding.amount, want, key)
     elif form in ("expression", "expression-any", "factored"):
         yield from guess_expression(finding, expected_of(key.answer, None))
     elif form in ("list", "point", "ratio", "solutions-set", "remainder"):
@@ -167,11 +165,3 @@ def _expected_number(key: Key) -> Expected | None:
             left, _, right = normal(answer).partition("=")
             answer = right if len(left.strip()) == 1 else left
     return expected_of(answer.strip(), key.unit)
-
-
-def _amount(text: str, key: Key, want: Expected):  # type: ignore[no-untyped-def]
-    from bot.answers.units import wanted
-
-    asked = wanted("dollars") if key.form == "money" else want.asked
-    amounts = read_amounts(text.rpartition("=")[2].strip(), want, key.form, asked)
-    return amounts[0] if len(amounts) == 1 else None

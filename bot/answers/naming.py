@@ -7,8 +7,6 @@ import tomllib
 from functools import cache, lru_cache
 from pathlib import Path
 
-from rapidfuzz.distance import OSA
-
 from bot.answers.around import newest, small
 from bot.answers.finding import Finding
 from bot.answers.key import Key
@@ -319,6 +317,8 @@ def _allowed(length: int) -> int:
 
 def _slips(words: list[str], right: frozenset[str]) -> str:
     """ "right" for a spelling slip of an expected wording, "other" of another term, "near" if close to it."""
+    from rapidfuzz.distance import OSA
+
     best, near = "", False
     for one in right:
         size = len(one.split())
@@ -344,6 +344,8 @@ def _slips(words: list[str], right: frozenset[str]) -> str:
 
 
 def _another_as_close(said: str, distance: int, right: frozenset[str]) -> bool:
+    from rapidfuzz.distance import OSA
+
     return any(
         abs(len(term) - len(said)) <= distance
         and term not in right

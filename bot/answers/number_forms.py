@@ -36,7 +36,7 @@ def graded_amount(amount: Amount, key: Key, want: Expected, text: str) -> Findin
         verdict, reason = _rounded(amount, key, want)
     else:
         verdict, reason = _exact(amount, key, want, text)
-    return Finding(verdict, reason, amount.tree, amount.value, amount.unit)
+    return Finding(verdict, reason, amount.tree, amount.value, amount.unit, amount)
 
 
 # With units --------------------------------------------------------------------------------------------

@@ -89,6 +89,18 @@ class Quotient:
 
 def normal_form(tree: Tree) -> Quotient:
     """The normal form of an expression; raises Undefined (no such number, too big) or Beyond."""
+    kind = type(tree)
+    if kind is Number:
+        return _constant(tree.value.numerator if tree.value.denominator == 1 else tree.value)  # type: ignore[union-attr]
+    if kind is Letter:
+        return Quotient({((tree.name, 1),): 1}, ONE)  # type: ignore[union-attr]
+    if kind is Divide or kind is Multiply:
+        join = divided if kind is Divide else multiplied
+        return join(normal_form(tree.left), normal_form(tree.right))  # type: ignore[union-attr, arg-type]
+    return _other_form(tree)
+
+
+def _other_form(tree: Tree) -> Quotient:
     match tree:
         case Number(value=number):
             return _constant(number.numerator if number.denominator == 1 else number)

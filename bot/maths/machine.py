@@ -10,10 +10,7 @@ import re
 from collections.abc import Callable, Mapping
 from functools import cache
 from pathlib import Path
-from typing import Any
-
-from lark import Lark
-from lark.lexer import PatternStr
+from typing import TYPE_CHECKING, Any
 
 Build = Callable[[list[Any]], Any]
 
@@ -30,10 +27,16 @@ class Stopped(Exception):
         self.token = token
 
 
+if TYPE_CHECKING:
+    from lark import Lark
+
+
 class Machine:
     """A grammar with several doors, and how each rule builds its tree."""
 
     def __init__(self, grammar: Path, doors: list[str], build: Mapping[str, Build]) -> None:
+        from lark import Lark  # a third of the time to import the checker, and only needed here
+
         made = Lark(grammar.read_text(encoding="utf-8"), parser="lalr", lexer="basic", start=doors)
         table = made.parser.parser._parse_table
         self._starts: dict[str, int] = table.start_states
@@ -64,6 +67,8 @@ class Machine:
 
     @staticmethod
     def _scanner(made: Lark) -> tuple[re.Pattern[str], dict[str, str]]:
+        from lark.lexer import PatternStr
+
         words, signs = {}, []
         for terminal in made.terminals:
             pattern = terminal.pattern
@@ -91,11 +96,13 @@ class Machine:
                 if target >= 0:
                     break
                 origin, length, keep, build, inline = rules[-1 - target]
-                if length:
-                    below = values[-length:]
-                    del values[-length:], states[-length:]
-                else:
-                    below = []
+                if build is None and length == 1 and not inline:  # passes its only part on
+                    states[-1] = actions[states[-2]][origin]
+                    if states[-1] == end and kind == "$END":
+                        return values[-1]
+                    continue
+                below = values[-length:]
+                del values[-length:], states[-length:]
                 parts: list[Any] = []
                 for i in keep:
                     part = below[i]

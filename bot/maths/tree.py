@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import dataclass, fields, replace
 from fractions import Fraction
+from functools import cache
 from typing import Any, TypeAlias
 
 
@@ -236,13 +237,22 @@ Tree: TypeAlias = (
     | Conditions
 )
 
+
+@cache
+def _names_of(kind: type[Any]) -> tuple[str, ...]:
+    """The fields of a node type that may hold trees."""
+    if kind in (Number, Mixed, Letter, Pi, TheAnswer):
+        return ()
+    return tuple(field.name for field in fields(kind))
+
+
 _NOT_TREES = (str, int, bool, Fraction, type(None))
 
 
 def children(tree: Tree) -> Iterator[Tree]:
     """The trees directly below this one, in the order in which they are written."""
-    for field in fields(tree):
-        part: Any = getattr(tree, field.name)
+    for name in _names_of(type(tree)):  # type: ignore[arg-type]
+        part: Any = getattr(tree, name)
         if isinstance(part, tuple):
             for one in part:
                 if not isinstance(one, _NOT_TREES):

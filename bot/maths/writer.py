@@ -95,6 +95,11 @@ def decimal_digits(number: Fraction, places: int | None = None) -> str:
     return f"{whole}.{digits[:start]}({digits[start:]})"
 
 
+_RELATIONS = frozenset(
+    (Equation, Inequality, Compare, Ratio, Listing, OneOf, Conditions, Span, Many, IsWhole)
+)
+
+
 class Writer:
     """What both writings share: the order of things, brackets and tidying."""
 
@@ -106,6 +111,9 @@ class Writer:
     ratio = ":"
 
     def whole(self, tree: Tree) -> str:
+        """A tree that stands alone."""
+        if type(tree) not in _RELATIONS:
+            return self.show(tree).text
         match tree:
             case Equation(sides=sides):
                 return " = ".join(self.whole(side) for side in sides)

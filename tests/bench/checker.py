@@ -107,7 +107,7 @@ def math_verify(rows: list[dict[str, str]]) -> tuple[float, float]:
 
 
 def import_time() -> float:
-    """Milliseconds to import bot.answers in a fresh interpreter, beyond starting it; the best of five."""
+    """Milliseconds of CPU time to import bot.answers in a fresh interpreter; the best of five."""
     program = (
         "import time; t = time.perf_counter(); import bot.answers; print((time.perf_counter() - t) * 1000)"
     )
