@@ -9,7 +9,8 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import func, select
 from sqlalchemy.orm import Session
 
-from bot.records import invites, people
+from bot.messages import Message, Welcome
+from bot.records import invites, outbox, people
 from bot.records.people import PersonRow
 from bot.vocabulary import ChatId, PersonId, Role
 
@@ -63,6 +64,29 @@ def seed(s: Session, at: datetime) -> None:
             invites.set_consent(s, home, person, CONSENT, at, given=True)
     juniper = people.add_person(s, "Juniper", at)
     people.add_member(s, juniper, quill, Role.STUDENT, at)
+    outbox.put(s, _welcomes(), at)
+
+
+def _welcomes() -> list[Message]:
+    """What the grown-ups find on their phones; it offers them their commands."""
+    ines = INES.first_name
+    return [
+        Welcome(to=INES.chat, key="demo/welcome/ines", name=ines, roles=("tutor",)),
+        _welcome_parent(TOVE, ("Wren", "Sol")),
+        _welcome_parent(ANSELM, ("Juniper",)),
+    ]
+
+
+def _welcome_parent(phone: Phone, students: tuple[str, ...]) -> Message:
+    return Welcome(
+        to=phone.chat,
+        key=f"demo/welcome/{phone.first_name}",
+        name=phone.first_name,
+        roles=("parent",),
+        tutor=INES.first_name,
+        students=students,
+        agreed=True,
+    )
 
 
 def _person(s: Session, phone: Phone, at: datetime, *, tutor: bool = False) -> PersonId:

@@ -11,6 +11,7 @@ from bot.messages import Help, LeaveGroup, Message, NotForYou, NotLinked, NotTex
 from bot.now import Clock
 from bot.records import outbox, people
 from bot.records.people import Person
+from bot.school.commands import find
 from bot.school.school import School
 from bot.school_day import besides, presses, reply, speaking
 from bot.school_day.asking import Here
@@ -98,7 +99,8 @@ class Route:
         if person.speaking is not None:
             here = self._here(s, person, what)
             assert here is not None
-            if person.shared and what.name == "back":
+            spec = find(what.name)
+            if person.shared and spec is not None and spec.name == "back":
                 return speaking.give_back(s, self._school, person, what.at)
             answered = presses.student_command(s, here, what)
             if answered is not None:

@@ -95,7 +95,7 @@ def tell_student(s: Session, student: Student) -> list[Message]:
     people.change_student(s, student.id, told=True)
     parents = tuple(parent.name for parent in people.parents_of(s, student.id))
     tutor = people.person_name(s, student.tutor)
-    return [WhoReads(to=own.chat, name=student.name, tutor=tutor, parents=parents)]
+    return [WhoReads(to=own.chat, name=student.name, tutor=tutor, parents=parents, own=True)]
 
 
 def tell_tutor(

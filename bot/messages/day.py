@@ -58,6 +58,8 @@ class WhoReads(Message, frozen=True, kw_only=True):
     name: str
     tutor: str
     parents: tuple[str, ...] = ()
+    own: bool = False
+    """The chat is the student's own, so it is offered a student's commands."""
 
 
 class FactsSheet(Message, frozen=True, kw_only=True):
@@ -318,7 +320,8 @@ class Speaking(Message, frozen=True, kw_only=True):
 
 
 class GivenBack(Message, frozen=True, kw_only=True):
-    """The phone is the grown-up's again. `waiting`: what could not be shown meanwhile."""
+    """The phone is the grown-up's again; it is offered their commands."""
 
     name: str
     by_itself: bool = False
+    roles: tuple[str, ...] = ("parent",)

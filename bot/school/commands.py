@@ -57,6 +57,7 @@ SPECS: tuple[Spec, ...] = (
     Spec("enough", _CHILD, "day", ("/enough",), ("basta",)),
     Spec("hint", _CHILD, "day", ("/hint",), ("pista",)),
     Spec("tutor", _CHILD, "day", ("/tutor",)),
+    Spec("more", _CHILD, "day", ("/more", "/more weak"), ("extra",)),
     Spec("back", frozenset({Who.SHARED}), "day", ("/back",), ("devolver",)),
     # What grown-ups look at
     Spec("needs", _T, "look", ("/needs",), ("quien",)),

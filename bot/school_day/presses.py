@@ -9,11 +9,12 @@ from sqlalchemy.orm import Session
 from bot.course.figures import alt
 from bot.course.item import plain_text
 from bot.happened import Command, Pressed, Typed
-from bot.messages import InWords, Message, NotForYou
+from bot.messages import Help, InWords, Message, NotForYou
 from bot.records import days, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Person
 from bot.school import digest
+from bot.school.commands import find
 from bot.school.school import School
 from bot.school_day import assessment as test
 from bot.school_day import more, morning, paper, reply, speaking, stuck, talk, warm_up, ways_out
@@ -142,24 +143,28 @@ def _more_practice(s: Session, here: Here, words: str) -> list[Message]:
 
 
 def student_command(s: Session, here: Here, what: Command) -> list[Message] | None:
-    """A student's command; None where it is none."""
-    if what.name in ("start", "day"):
+    """A student's command, by any of its names; None where it is none."""
+    spec = find(what.name)
+    name = spec.name if spec else what.name
+    if name in ("start", "day"):
         said = morning.bring_up(s, here)
         return said if here.student.told else [speaking.tell(s, here.chat, here.student), *said]
+    if name == "help":
+        return [Help(to=here.chat, role="student")]
     on_day: dict[str, OnDay] = {
         "small": ways_out.make_small,
         "enough": ways_out.enough,
         "paper": paper.show_sheet,
     }
-    if what.name in on_day:
+    if name in on_day:
         day = days.newest_day(s, here.student.id)
-        return on_day[what.name](s, here, day) if day else morning.bring_up(s, here)
-    if what.name == "more":
+        return on_day[name](s, here, day) if day else morning.bring_up(s, here)
+    if name == "more":
         return _more_practice(s, here, what.rest)
     on_item: dict[str, OnItem] = {"hint": stuck.asked_for_hint, "tutor": stuck.ask_tutor}
-    if what.name in on_item:
+    if name in on_item:
         sent = reply.in_focus(s, here)
-        return on_item[what.name](s, here, sent) if sent else morning.bring_up(s, here)
+        return on_item[name](s, here, sent) if sent else morning.bring_up(s, here)
     return None
 
 

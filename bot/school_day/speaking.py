@@ -54,7 +54,8 @@ def tell(s: Session, chat: ChatId, student: Student, key: str = "") -> Message:
     people.change_student(s, student.id, told=True)
     parents = tuple(parent.name for parent in people.parents_of(s, student.id))
     tutor = people.person_name(s, student.tutor)
-    return WhoReads(to=chat, key=key, name=student.name, tutor=tutor, parents=parents)
+    own = people.reach(s, student.id) is not None
+    return WhoReads(to=chat, key=key, name=student.name, tutor=tutor, parents=parents, own=own)
 
 
 def give_back(s: Session, school: School, person: Person, at: datetime) -> list[Message]:
@@ -62,7 +63,7 @@ def give_back(s: Session, school: School, person: Person, at: datetime) -> list[
     if person.speaking is None or not person.shared:
         return [NotForYou(to=person.chat, why="gone")]
     people.speak(s, person.chat, None, at)
-    back = GivenBack(to=person.chat, name=person.name)
+    back = GivenBack(to=person.chat, name=person.name, roles=tuple(sorted(person.roles)))
     return [back, *evening.held(s, school, person.id, at)]
 
 

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from bot.chat.render.registry import renders, say
+from bot.chat.render.tutoring import offered
 from bot.chat.rendered import Rendered
-from bot.chat.words import Words
+from bot.chat.words import Words, join, plain
 from bot.messages import Help, LeaveGroup, NotForYou, NotLinked, Trouble
 
 EXAMPLES = "3/4,  2 1/2,  -7,  x = 4,  4.50"
@@ -37,4 +38,7 @@ def trouble(words: Words, m: Trouble) -> Rendered:
 @renders(Help)
 def help_(words: Words, m: Help) -> Rendered:
     """What one can do here."""
-    return say(words(f"help-{m.role}", examples=EXAMPLES))
+    lines = []
+    if m.role == "student":
+        lines = [plain(f"/{name}  {what}") for name, what in offered(words, ["student"])]
+    return say(words(f"help-{m.role}", examples=EXAMPLES), join(lines, "\n"))

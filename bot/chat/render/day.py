@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.chat.render.registry import button, figure_picture, renders, say
 from bot.chat.render.shapes import answer_rows, choice_rows, lead_text, lesson_button, steps_text
+from bot.chat.render.tutoring import offered
 from bot.chat.rendered import CAPTION, Button, Rendered, units
 from bot.chat.words import Text, Words, bold, from_content, join, link, plain
 from bot.messages import (
@@ -78,7 +79,8 @@ def phone_for_student(words: Words, m: PhoneForStudent) -> Rendered:
 def who_reads(words: Words, m: WhoReads) -> Rendered:
     """What this is, and who reads what."""
     parents = words.list(list(m.parents)) if m.parents else words("who-reads-no-parents")
-    return say(words("who-reads", name=m.name, tutor=m.tutor, parents=parents))
+    commands = offered(words, ["student"]) if m.own else None
+    return say(words("who-reads", name=m.name, tutor=m.tutor, parents=parents), commands=commands)
 
 
 @renders(FactsSheet)
@@ -352,10 +354,12 @@ def speaking(words: Words, m: Speaking) -> Rendered:
         words("speaking", name=m.name),
         buttons=[[button(words, "button-back", "back:")]],
         delete=m.away,
+        commands=offered(words, ["student"], shared=True),
     )
 
 
 @renders(GivenBack)
 def given_back(words: Words, m: GivenBack) -> Rendered:
     """The phone is the grown-up's."""
-    return say(words("given-back-by-itself" if m.by_itself else "given-back", name=m.name))
+    key = "given-back-by-itself" if m.by_itself else "given-back"
+    return say(words(key, name=m.name), commands=offered(words, m.roles))

@@ -418,5 +418,6 @@ command-withdraw = stop everything
 command-undo = take the last change back
 command-changes = what I changed lately
 command-language = language
+command-more = more practice, when the day is done
 command-help = what I can type
 week-light = { $day } (light)
