@@ -144,9 +144,8 @@ def _guesses(text: str, finding: Finding, key: Key) -> Iterator[str]:
         want = _expected_number(key)
         if want is not None and want.letters:
             yield from guess_expression(finding, want)
-        elif want is not None:
-            if finding.amount is not None:
-                yield from guess_number(text, finding.amount, want, key)
+        elif want is not None and finding.amount is not None:
+            yield from guess_number(text, finding.amount, want, key)
     elif form in ("expression", "expression-any", "factored"):
         yield from guess_expression(finding, expected_of(key.answer, None))
     elif form in ("list", "point", "ratio", "solutions-set", "remainder"):

@@ -229,6 +229,8 @@ def _tidy(top: Sum, bottom: Sum) -> Quotient:
         return Quotient(top, ONE)
     if len(bottom) == 1:
         ((term, c),) = bottom.items()
+        if not term:
+            return Quotient({t: Fraction(above, c) for t, above in top.items()}, ONE)
         turned, out = _joined((), tuple((atom, -n) for atom, n in term))
         extra: Coefficient = 1
         if any(atom[0] == "#" for atom, _ in turned):  # 1/√3 is √3/3

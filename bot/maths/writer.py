@@ -292,6 +292,8 @@ class Writer:
     # What each writing does in its own way ------------------------------------------------------------
 
     def number(self, number: Number) -> Shown:
+        if not number.places and number.value.denominator == 1 and number.value >= 0:
+            return Shown(str(number.value.numerator), ATOM)
         if number.value.denominator != 1 and not number.places:
             return self.shown_as("value", number.value)
         if number.repeats:
