@@ -101,6 +101,11 @@ class Unclear(Exception):
 Function = Callable[[Asked], list[Message]]
 
 
+def row_number(text: str) -> int | None:
+    """The number of a row, as a button or a command gives it; None where it can't be one."""
+    return int(text) if text.isdecimal() and len(text) <= 9 else None
+
+
 def child_speaks(person: Person) -> bool:
     """Whether a child holds this grown-up's phone just now."""
     return person.shared and person.speaking is not None
@@ -138,16 +143,17 @@ def picked(s: Session, person: Person, pressed: Pressed, side: str) -> Command |
     if middle is None or middle.waits_for != CHOICE or middle.data.get("ref") != ref:
         return gone
     texts = middle.data.get("texts")
-    if middle.data.get("side") != side or not isinstance(texts, list) or not n.isdecimal():
+    chosen = row_number(n)
+    if middle.data.get("side") != side or not isinstance(texts, list) or chosen is None:
         return gone
-    if int(n) >= len(texts):
+    if chosen >= len(texts):
         return gone
     focus.clear_focus(s, person.chat, 0)
     return Command(
         pressed.update,
         pressed.chat,
         str(middle.data["name"]),
-        str(texts[int(n)]),
+        str(texts[chosen]),
         pressed.at,
         pressed.message,
     )

@@ -29,7 +29,7 @@ from bot.records import days, people, wishes
 from bot.records.days import ItemState
 from bot.records.people import EARLY, Person
 from bot.records.wishes import Change, Wish
-from bot.school.asking import TUTOR, Asked
+from bot.school.asking import TUTOR, Asked, row_number
 from bot.school.school import School
 from bot.school.wishes import WishKind
 from bot.vocabulary import HouseholdId, Role, StudentId
@@ -120,7 +120,8 @@ def take_press(scene: Scene, what: Pressed, effects: Effects) -> list[Message] |
     side, _, verb = what.verb.partition("-")
     if verb not in ("do", "leave", "undo"):
         return None
-    change = wishes.find_change(scene.s, int(what.ref)) if what.ref.isdecimal() else None
+    number = row_number(what.ref)
+    change = wishes.find_change(scene.s, number) if number is not None else None
     if change is None:
         return [NotForYou(to=scene.person.chat, why="gone")]
     if change.by != scene.person.id or change.before.get("side") != side:

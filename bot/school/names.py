@@ -220,7 +220,7 @@ def find_lesson(
     if not words:
         raise asked.wrong("why-lesson-missing")
     if words.isdecimal():
-        found = next((one for one in among if one.n and one.n == int(words)), None)
+        found = next((one for one in among if one.n and str(one.n) == words.lstrip("0")), None)
         if found is None:
             raise asked.wrong(
                 "why-no-such-number", n=int(words[:6]), last=max((one.n for one in among), default=0)

@@ -12,7 +12,7 @@ from bot.records.days import SchoolDay, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
 from bot.school import dates
-from bot.school.asking import TUTOR, Asked
+from bot.school.asking import TUTOR, Asked, row_number
 from bot.school.changes import Step, household_step, propose, student_step
 from bot.school.names import ALL, list_names, name_of, take_household, take_students
 from bot.school.planning import open_date
@@ -99,8 +99,8 @@ def sick(asked: Asked) -> list[Message]:
     """Sick days: today, or so many days from today on, or some dates."""
     students, rest = take_students(asked)
     today = today_of(asked, students)
-    if rest.isdecimal():
-        count = int(rest[:4])
+    count = row_number(rest)
+    if count is not None:
         if not 1 <= count <= 60:
             raise asked.wrong("why-sick-days", students[0])
         span: Span | None = Span(today, today + timedelta(days=count - 1))
@@ -145,9 +145,9 @@ def minutes(asked: Asked) -> list[Message]:
     """How many minutes a whole day should take."""
     students, rest = take_students(asked)
     number = rest.split(" ")[0].removesuffix("min").removesuffix("m")
-    if not number.isdecimal() or not FEWEST_MINUTES <= int(number[:6]) <= MOST_MINUTES:
+    count = row_number(number)
+    if count is None or not FEWEST_MINUTES <= count <= MOST_MINUTES:
         raise asked.wrong("why-minutes", students[0], least=FEWEST_MINUTES, most=MOST_MINUTES)
-    count = int(number)
     lines = [
         Line("line-minutes", {"name": name_of(asked, each), "minutes": count, "before": each.minutes})
         for each in students

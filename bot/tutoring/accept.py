@@ -13,7 +13,7 @@ from bot.records.attempts import Attempt
 from bot.records.days import ItemState, Sent, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
-from bot.school.asking import Asked
+from bot.school.asking import Asked, row_number
 from bot.school.changes import Did, Scene, Stale, Step, propose, store
 from bot.school.dates import today
 from bot.school.drawing import short
@@ -108,7 +108,8 @@ def _which(asked: Asked, verdicts: Sequence[Verdict], question: str) -> tuple[St
     """The answer that is meant: "@12" is that attempt, else it is found by name and number. Raises Unclear."""
     text = asked.text.strip()
     if text.startswith("@"):
-        chosen = attempts.find_attempt(asked.s, int(text[1:])) if text[1:].isdecimal() else None
+        number = row_number(text[1:])
+        chosen = attempts.find_attempt(asked.s, number) if number is not None else None
         sent = days.item(asked.s, chosen.item) if chosen else None
         student = next((each for each in asked.students if sent and each.id == sent.student), None)
         if chosen is None or sent is None or student is None:

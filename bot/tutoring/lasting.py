@@ -9,7 +9,7 @@ from bot.messages import Line, Message
 from bot.planner.plan_day import seed_of
 from bot.records.wishes import Wish
 from bot.school import dates
-from bot.school.asking import Asked
+from bot.school.asking import Asked, row_number
 from bot.school.changes import propose, student_step
 from bot.school.drawing import short
 from bot.school.names import find_lesson, name_of, take_students
@@ -102,9 +102,9 @@ def items(asked: Asked) -> list[Message]:
     students, rest = take_students(asked)
     word = fold(rest.strip())
     auto = word in ("auto", "automatico")
-    if not auto and (not word.isdecimal() or int(word[:6]) > MOST_ITEMS):
+    count = None if auto else row_number(word)
+    if not auto and (count is None or count > MOST_ITEMS):
         raise asked.wrong("why-items", students[0], most=MOST_ITEMS)
-    count = None if auto else int(word)
     lines = []
     for each in students:
         holes: dict[str, str | int | list[str]] = {"name": name_of(asked, each)}

@@ -13,7 +13,7 @@ from bot.records import attempts, days, people, talks
 from bot.records.days import SchoolDay, Sent
 from bot.records.people import Student
 from bot.school import dates
-from bot.school.asking import Asked
+from bot.school.asking import Asked, row_number
 from bot.school.standing import count_up
 from bot.vocabulary import Outcome, Verdict
 
@@ -139,8 +139,8 @@ def _doubts(asked: Asked) -> list[Sent]:
 def doubts(asked: Asked) -> list[Message]:
     """The oldest doubt; "seen 12" clears that item and shows the next."""
     word, _, ref = asked.text.strip().partition(" ")
-    if word == "seen" and ref.isdecimal():
-        sent = next((each for each in _doubts(asked) if each.id == int(ref)), None)
+    if word == "seen" and row_number(ref) is not None:
+        sent = next((each for each in _doubts(asked) if each.id == row_number(ref)), None)
         if sent is not None:
             days.change_item(asked.s, sent.id, with_tutor=False, unread=0)
     elif word:
