@@ -50,6 +50,7 @@ _BELOW = re.compile(
     r"(?<=ft) below$|(?<=m) below$"
 )
 _HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")
+_PER_NUMBER = re.compile(r"(?<=\d) per (?=\d)")
 _BARS = re.compile(r"\|([^|]*)\|")
 _DANGLING = re.compile(r"\b(?:and|or|plus|minus|times|over|point|y|mas|menos|negative|remainder) *$")
 _LOOSE = frozenset("~≈\"'`°#:;,!?{}[]<>|@&_…★•·✓✔✅")
@@ -123,6 +124,8 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
         text = spoken(text)
     if "x" in text:
         text = _TIMES_X.sub(" * ", text)
+    if " per " in text:
+        text = _PER_NUMBER.sub("/", text)
     if "-" in text:
         text = _HYPHEN_UNIT.sub(" ", text)
     if "/" in text:
@@ -181,7 +184,11 @@ class _Scan:
                 if not (word == "." and not self.maths):
                     self.maths += space + word
             elif (unit := self.unit(i)) is not None:
-                self.close(unit[0])
+                if self.maths.rstrip()[-1:] == "/":  # 2.50/lb: the money is missing
+                    self.maths = self.maths.rstrip()[:-1]
+                    self.close(unit[0] ** -1)
+                else:
+                    self.close(unit[0])
                 i = unit[1]
                 continue
             elif len(word) > 1 and word.isalpha():
@@ -193,8 +200,11 @@ class _Scan:
                 if word in ",;&:":
                     self.word(word)
             elif word.isalpha():
-                if (word == "y" and space and i + 1 < n and tokens[i + 1][0]) or (
-                    word in "ai" and (space or i == 0) and not self.maths[-1:].isdigit()
+                unknown = self.asked is not None and self.maths.strip()[-1:].isdigit() and word != "x"
+                if (
+                    unknown
+                    or (word == "y" and space and i + 1 < n and tokens[i + 1][0])
+                    or (word in "ai" and (space or i == 0) and not self.maths[-1:].isdigit())
                 ):
                     self.word(word)
                 elif (
@@ -221,7 +231,7 @@ class _Scan:
             return None
         if word == "in" and i + 1 < len(self.tokens) and self.tokens[i + 1][1] in _AFTER_IN:
             return None
-        if self.maths.rstrip()[-1:] in tuple("+-*÷/^(√"):
+        if self.maths.rstrip()[-1:] in tuple("+-*÷^(√" if self.asked is not None else "+-*÷/^(√"):
             return None
         found = unit_at(self.tokens, i, self.asked)
         if found is None and self.asked is None and word in ("'", '"'):
@@ -262,6 +272,8 @@ class _Scan:
                 return
             raise Unreadable("no-number")
         if not any(c.isdigit() or c == "π" for c in text):
+            if self.asked is not None and self.found:
+                return
             raise Unreadable("letter-alone")
         self.found.append((text, unit, None, joint))
         self.joint = ""

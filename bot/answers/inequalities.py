@@ -102,6 +102,8 @@ def grade_inequality(text: str, key: Key) -> Finding:
     if len(options) > 12:
         raise Unreadable("several-answers")
     if len(options) > 1:
+        if interval is not None and _or_equal(options, letters) == interval:
+            return Finding(RIGHT)
         findings = [_grade(one, tree, letters, interval, two) for one in options]
         if all(f.verdict != WRONG for f in findings):
             return findings[-1]
@@ -199,6 +201,25 @@ def _not_equal(text: str, answer: str) -> Finding:
     typed = text.replace(" ", "")
     left, _, right = wanted.partition("≠")
     return Finding(RIGHT if typed in (wanted, f"{right}≠{left}") else WRONG)
+
+
+def _or_equal(options: list[str], letters: frozenset[str]) -> Interval | None:
+    """`x > 5 or x = 5`: the end point belongs as well."""
+    if len(options) != 2:
+        return None
+    one, other = (_read(option, letters) for option in options)
+    if isinstance(one, Equation):
+        one, other = other, one
+    found = _interval(one)
+    if found is None or not isinstance(other, Equation) or len(other.sides) != 2:
+        return None
+    sides = [side for side in other.sides if not isinstance(side, Letter)]
+    if len(sides) != 1 or letters_in(sides[0]):
+        return None
+    end = normal_form(sides[0]).rational()
+    return Interval(
+        found.low, found.low_in or found.low == end, found.high, found.high_in or found.high == end
+    )
 
 
 def _grade(

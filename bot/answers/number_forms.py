@@ -67,6 +67,13 @@ def _exact(amount: Amount, key: Key, want: Expected, text: str) -> tuple[Verdict
             amount.value, None if amount.others else amount.tree, want, asked.unit.size / unit.size
         )
         if near is not None:
+            if (
+                unit.size != asked.unit.size
+                and not form.startswith("quantity")
+                and not near
+                and not amount.others
+            ):
+                return (RIGHT, "") if shape(amount.tree) in WORKED_OUT else (FORM, "work-out")
             if form == "quantity-exact-unit" and (unit.size != asked.unit.size or amount.others):
                 return FORM, "unit-asked"
             return _in_form(amount, key, want, near)

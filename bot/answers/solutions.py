@@ -18,6 +18,7 @@ from bot.answers.marks import plain_marks
 from bot.answers.numbers import _sides, grade_number
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import HAS_WORDS, spoken
+from bot.answers.units import is_unit
 from bot.maths import Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import has_just_roots, proportional
 from bot.maths.exact import Beyond, Sum, times
@@ -96,8 +97,9 @@ _IS = re.compile(
 )
 _COLON = re.compile(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
 _LOST_EQUALS = re.compile(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
+_UNIT_BEHIND = re.compile(r"(?<=[\d)]) ([a-wyz][a-z]{0,2})$")
 _STUCK = re.compile(r"^([a-z])(\d+)$")
-_NEXT = re.compile(r"(?<=[\d)]) (?=[a-z] ?=)")
+_NEXT = re.compile(r"(?<=[\d)]) (?=[a-z]\d? ?=)")
 _PIECES = re.compile(r" ?(?:[,;]|\band\b|\bthen\b|\by\b(?= ?[a-z] ?=)|\bluego\b) ?")
 _ORDER = re.compile(r"[<>≤≥≠]")
 
@@ -136,6 +138,8 @@ def _solution(text: str, want: _Solution, key: Key) -> Finding:
         if " equal" in text or "igual" in text:
             text = spoken(text)
     text = _COLON.sub(r"\1 = ", text)
+    if (unit := _UNIT_BEHIND.search(text)) is not None and is_unit(unit.group(1)):
+        text = text[: unit.start()]
     if _ORDER.search(text):
         return _order_typed(text)
     text = _NEXT.sub(", ", text)
@@ -300,7 +304,7 @@ def grade_solutions(text: str, key: Key) -> Finding:
         return Finding(RIGHT if found == kind else WRONG)
     if _ORDER.search(text):
         return _order_typed(text)
-    text = text.strip(" .!?:").strip("{}[] ")
+    text = re.sub(r"^[a-z] ?(?:∈|=) ?(?=\{)", "", text.strip(" .!?:")).strip("{}[] ")
     if re.search(r"(?:[,;]|\bor|\band|\bo|\by)$", text):
         raise Unreadable("unfinished")
     text = _PLUS_MINUS.sub("±", text)

@@ -304,6 +304,8 @@ class _Speech:
         """Whether `and`, `y` or a hyphen goes on with the same number: `hundred and five`, `treinta y seis`."""
         word, after = self.words[i], self.word(i + 1)
         value = self.numbers.get(after, self.tens.get(after))
+        if word == "-" and after in self.scales:
+            return not self.spaces[i] and group is not None
         if value is None or self.word(i + 2) in self.parts:
             return False
         if word == "and":
