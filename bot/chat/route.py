@@ -28,7 +28,7 @@ class Route:
     def __call__(self, s: Session, what: Happened) -> list[Message]:
         """Return what is to be said."""
         if isinstance(what, InGroup):
-            return [LeaveGroup(to=what.chat)]
+            return [LeaveGroup(to=what.chat, key=f"group/{what.chat}/{what.at.date()}")]
         if isinstance(what, Left):
             people.block(s, what.chat, blocked=not what.back)
             return []

@@ -37,8 +37,10 @@ def digest(
     """How a day went, from the rows as they stand."""
     items = days.items_of(s, day.id)
     tried = attempts.attempts_of_day(s, day.id)
-    counts = count_up(items)
-    unsolved = _worth_telling([each for each in items if each.outcome is Outcome.UNSOLVED])
+    tested = bool(day.notes.get("test_counted"))
+    counts = count_up(items, (Part.TEST,) if tested else (Part.REVIEW,))
+    missed = [each for each in items if each.outcome is Outcome.UNSOLVED]
+    unsolved = [each for each in missed if each.part is Part.TEST] if tested else _worth_telling(missed)
     told = [open_item(school, each, tried.get(each.id, [])) for each in unsolved[:IN_FULL]]
     sheet = sheets.sheet_of_day(s, day.id)
     late_answers, late_right = _late(s, student, day)
@@ -96,7 +98,7 @@ def _variant(day: SchoolDay, counts: Counts) -> str:
         return "our-fault"
     if day.started_at is None:
         return "nothing-started"
-    if day.kind == DayKind.TEST and day.notes.get("handed_in"):
+    if day.notes.get("test_counted"):
         return "test"
     if counts.asked and counts.first_try == counts.asked:
         return "all-right"
@@ -231,7 +233,9 @@ def week_signs(s: Session, student: Student, on: date) -> str:
 def in_full(s: Session, school: School, day: SchoolDay, to: ChatId, name: str) -> list[Message]:
     """All unsolved items of a day in full, behind the digest's button."""
     tried = attempts.attempts_of_day(s, day.id)
-    unsolved = _worth_telling([e for e in days.items_of(s, day.id) if e.outcome is Outcome.UNSOLVED])
+    missed = [each for each in days.items_of(s, day.id) if each.outcome is Outcome.UNSOLVED]
+    tested = [each for each in missed if each.part is Part.TEST]
+    unsolved = tested if day.notes.get("test_counted") else _worth_telling(missed)
     told = tuple(open_item(school, each, tried.get(each.id, [])) for each in unsolved)
     return [OpenInFull(to=to, day=day.id, name=name, items=told)]
 

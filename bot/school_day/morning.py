@@ -99,9 +99,9 @@ def _own_items(wishes: list[Wish], count: int) -> list[Fresh]:
 def _warm_up(
     s: Session, school: School, student: Student, day: DayId, on: date, plan: DayPlan
 ) -> list[Fresh]:
-    """A sheet of facts, and three strings or a puzzle, by turns."""
+    """A sheet of facts, and three strings or a puzzle, by turns; a test day begins with the test."""
     fresh: list[Fresh] = []
-    for piece in plan.warm_up:
+    for piece in plan.warm_up if plan.test is None else ():
         seed = seed_of(student.id, on, TemplateId(f"warm-up/{piece}"))
         match piece:
             case WarmUp.NUMBER_FACTS:
