@@ -27,10 +27,11 @@ _AGAIN = re.compile(
     r"mejor dicho|wait)\b[ ,.;:!]*"
 )
 _NO = re.compile(
-    r"[ ,.;:!]+(?:no|nope|not)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|"
+    r"[ ,.;:!]+(?:no|nope)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|"
     r"val|hay|"
     r"tiene|men|may|exis|equal))[ ,.;:!]*"
 )
+_NOT = re.compile(r"^(.*\d\S*)[ ,]+(?:not|and not|isnt) \S*\d.*$")
 _SO = re.compile(
     r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)[ ,.;:]*"
 )
@@ -160,6 +161,8 @@ def newest(text: str, no: bool = True) -> str:
         text = _OR_SO.sub("", text)
         parts = [part for part in _AGAIN.split(text) if part and part.strip(" ,.;:!?")]
         text = parts[-1] if parts else text
+        if (found := _NOT.match(text)) is not None:
+            text = found.group(1)
         if no:
             parts = [part for part in _NO.split(text) if part.strip(" ,.;:!?")]
             text = parts[-1] if parts else text

@@ -28,6 +28,7 @@ _BETWEEN_ENTRIES = re.compile(
     r" ?(?:[,;]|\band then\b|\bthen\b|\band\b|&|\bfollowed by\b|\bluego\b|\by\b|→|->|[<>≤≥]) ?"
 )
 _ORDER_SIGN = re.compile(r"[<>≤≥]")
+_DASHED = re.compile(r"^\d+(?:-\d+){2,}$")
 _POINTS = re.compile(r"\(([^()]*)\)")
 _SPACE_MINUS = re.compile(r"(?<=[\d)]) (?=-\d)")
 
@@ -97,6 +98,8 @@ def grade_list(text: str, key: Key) -> Finding:
         text = _BETWEEN_ENTRIES.sub(lambda m: m.group() if _ORDER_SIGN.search(m.group()) else ", ", text)
         if not re.search(r"[,;<>≤≥]", text):
             text = _words_apart(text)
+    if _DASHED.match(text):
+        text = text.replace("-", ", ")
     entries = _entries(text, len(wants))
     if len(entries) > MOST_ENTRIES:
         raise Unreadable("several-answers")

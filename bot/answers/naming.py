@@ -121,7 +121,7 @@ _YES = frozenset(
         "true", "t", "tru", "si", "sii", "sip", "claro", "verdadero", "cierto", "v", "correct", "correcto", "right",
         "sure", "absolutely", "definitely", "certainly", "indeed", "affirmative", "always", "ok", "okay",
         "obvio", "👍",
-        "✅", "✓", "✔", "yeh", "yus", "yuh", "yessir", "uhhuh", "totally",
+        "✅", "✓", "✔", "yeh", "yus", "yuh", "yessir", "uhhuh", "verdad", "totally",
     )
 )  # fmt: skip
 _NO_WORDS = frozenset(
@@ -156,6 +156,7 @@ def grade_yes_no(text: str, key: Key) -> Finding:
 
 
 def _said(text: str) -> bool:
+    text = re.sub(r"([a-z])\1{2,}", r"\1", text)
     unsure = bool(_UNSURE.search(text))
     text = _UNSURE.sub(" ", text)
     tokens = _TOKENS.findall(text)[:MOST_WORDS]
@@ -245,6 +246,9 @@ def grade_words(text: str, key: Key) -> Finding:
     """One word or a short phrase, spelling slips forgiven. Raises Unreadable."""
     text = newest(text).strip()
     right, terms = _wanted(key.answer)
+    before, denied, _ = text.partition(" not ")
+    if denied and any(word in _terms() for word in _WORD.findall(before)[:MOST_WORDS]):
+        text = before  # acute, not obtuse
     if text in _SIGN_WORDS and (_SIGN_WORDS[text] in right or right & {"less", "greater", "equal"}):
         return _is(_SIGN_WORDS[text] in right)
     words = _WORD.findall(text)[:MOST_WORDS]

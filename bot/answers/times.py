@@ -182,7 +182,9 @@ def _time_of_day(text: str) -> tuple[int | None, bool] | None:
 def _hm(hour: int, minute: int, written: str, shift: int) -> tuple[int | None, bool]:
     if hour > 24 or minute > 59 or abs(shift) > 59:
         return None, True
-    return (hour * 60 + minute + shift) % _DAY, hour > 12 or (written.startswith("0") and len(written) == 2)
+    return (hour * 60 + minute + shift) % _DAY, hour > 12 or hour == 0 or (
+        written.startswith("0") and len(written) == 2
+    )
 
 
 def _as_length(text: str, half: int | None, want: _Wanted) -> Finding:

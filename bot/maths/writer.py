@@ -297,7 +297,7 @@ class Writer:
         if number.value.denominator != 1 and not number.places:
             return self.shown_as("value", number.value)
         if number.repeats:
-            return Shown(decimal_digits(number.value), ATOM)
+            return self.shown_as("decimal", number.value)
         sign = self.minus if number.value < 0 else ""
         return Shown(sign + decimal_digits(number.value, number.places), SIGNED if sign else ATOM)
 
