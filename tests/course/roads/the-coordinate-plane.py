@@ -6,7 +6,14 @@ import re
 
 FIELD = range(-40, 41)
 STEP = {"right": (1, 0), "left": (-1, 0), "up": (0, 1), "down": (0, -1)}
-STEP |= {"east": (1, 0), "west": (-1, 0), "north": (0, 1), "south": (0, -1), "above": (0, 1), "below": (0, -1)}
+STEP |= {
+    "east": (1, 0),
+    "west": (-1, 0),
+    "north": (0, 1),
+    "south": (0, -1),
+    "above": (0, 1),
+    "below": (0, -1),
+}
 
 
 def _walk(start, *legs):
