@@ -2,8 +2,14 @@
 
 from __future__ import annotations
 
-from bot.chat.samples import day, evening, reply
+from bot.chat.samples import day, evening, family, reply, tutoring
 from bot.messages import Message
 
-SAMPLES: tuple[Message, ...] = (*day.SAMPLES, *reply.SAMPLES, *evening.SAMPLES)
+SAMPLES: tuple[Message, ...] = (
+    *day.SAMPLES,
+    *reply.SAMPLES,
+    *evening.SAMPLES,
+    *family.SAMPLES,
+    *tutoring.SAMPLES,
+)
 """In the order of the day."""
