@@ -24,16 +24,17 @@ _AGAIN = re.compile(
     r"whoops|sorry|"
     r"my bad|scratch that|correction|change that to|changed my mind|espera|perdon|digo|quiero decir|"
     r"quise decir|"
-    r"mejor dicho|wait)\b[ ,.;:!]*"
+    r"mejor dicho|wait)\b(?:[ ,;:!]|\.(?![\d(]))*"
 )
 _NO = re.compile(
-    r"[ ,.;:!]+(?:no|nope)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|answ|real|num|"
+    r"[ ,.;:!]+(?:no|nope)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|left|answ|real|num|"
     r"val|hay|"
-    r"tiene|men|may|exis|equal))[ ,.;:!]*"
+    r"tiene|men|may|exis|equal))(?:[ ,;:!]|\.(?![\d(]))*"
 )
 _NOT = re.compile(r"^(.*\d\S*)[ ,]+(?:not|and not|isnt) \S*\d.*$")
 _SO = re.compile(
-    r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)[ ,.;:]*"
+    r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)"
+    r"(?:[ ,;:]|\.(?![\d(]))*"
 )
 _OR_SO = re.compile(r"[ ,]+or (?:so|something)\b")
 _OR = re.compile(
@@ -77,7 +78,7 @@ _LEAD = re.compile(
     r"hey|please|pls|"
     r"about|around|approximately|aproximadamente|approx|aprox|roughly|nearly|almost|casi|mas o menos|quizas|"
     r"tal vez|"
-    r"equals|equal to|be|to be|like|just|solve|simplify|simplified|now|question|number \d+ is|sure|easy)"
+    r"equals|equal to|be|to be|like|just|solve|simplify|simplified|now|question|number \d+ is|sure|easy|a(?= ?:))"
     r"(?: ?[:,] ?| +|$)|[≈~] ?)+"
 )  # fmt: skip
 _TAIL = re.compile(
@@ -88,6 +89,11 @@ _TAIL = re.compile(
     r"idk|"
     r"no|or something|or so))+[ ,.;:!?]*$"
 )  # fmt: skip
+
+
+_REPEATS = re.compile(r"\.\d+ ?\.\.+$")
+_DOTS_FIRST = re.compile(r" ?\.\.+")
+_SMILEY = re.compile(r"(?:^| )(?:[:;]['-]?[()dpo]+|xd+|<3|\^\^|:v)$")
 
 
 def small(text: str) -> str:
@@ -104,7 +110,9 @@ def small(text: str) -> str:
 
 def trimmed(text: str) -> str:
     """Without quotation marks around and punctuation behind; dots that repeat a decimal stay."""
-    text = text.strip(" \n`_")
+    text = _SMILEY.sub("", text.strip(" \n`_"))
+    if text[:1] == "=" and len(text) > 1:
+        text = text.lstrip("= ") or text
     if text[:1] in "\"'" and text[:1] == text[-1:]:
         text = text[1:-1].strip(" \n")
     text = text.lstrip("\"'")
@@ -115,10 +123,9 @@ def trimmed(text: str) -> str:
     end = text.rstrip(" \n.!?;`")
     if end != text:
         tail = text[len(end) :]
-        if tail.startswith("..") and re.search(r"\.\d+$", end):
-            return end + "..."
-        if tail.startswith((" ..", "..")) and re.search(r"\.\d+$", end):
-            return end + "..."
+        dots = tail.strip(" ")[:3]
+        if dots.startswith("..") and re.search(r"\.\d+$", end):
+            return end + (dots if dots == "..." else "..")
         text = end.rstrip(" ,") if ".." in tail else end
     return text.lstrip(" .!?;" if not re.match(r"[.][\d(]", text) else " ")
 
@@ -140,7 +147,13 @@ def without_help(text: str) -> str:
 def without_reason(text: str) -> str:
     """What stands before *because* or *since*, where something does."""
     found = _REASON.search(text)
-    return text[: found.start()].rstrip(" ,.;:(") if found and found.start() > 0 else text
+    return _cut(text, found.start()) if found and found.start() > 0 else text
+
+
+def _cut(text: str, end: int) -> str:
+    """The text up to there without its last punctuation, but with dots that repeat a decimal."""
+    rest = text[:end].rstrip(" ,;:(")
+    return rest if _REPEATS.search(rest) else rest.rstrip(" .,;:(")
 
 
 def without_lead(text: str) -> str:
@@ -151,7 +164,8 @@ def without_lead(text: str) -> str:
             text = text[found.end() :]
         found = _TAIL.search(text)
         if found and found.start() > 0:
-            text = text[: found.start()]
+            dots = _DOTS_FIRST.match(text, found.start())
+            text = _cut(text, dots.end() if dots else found.start())
     return text.strip()
 
 

@@ -122,8 +122,7 @@ def _graded(text: str, key: Key) -> Finding:
     text = trimmed(text)
     if form == "list":
         text = _ARROWS.sub(", ", text)
-    if form != "remainder":
-        text = newest(text)
+    text = newest(_ANSWER.sub("", text))
     text = trimmed(without_lead(text))
     if not text:
         raise Unreadable("no-number")
@@ -154,6 +153,7 @@ def _named(text: str, key: Key) -> Finding:
         return Finding(Verdict.HELP)
 
 
+_ANSWER = re.compile(r"^a ?: ?(?=\S)")
 _ARROWS = re.compile(r" ?(?:-+>|→) ?")
 NAMING: dict[str, Callable[[str, Key], Finding]] = {
     "choice": grade_choice,

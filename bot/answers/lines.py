@@ -45,8 +45,8 @@ def read_line(text: str, before: Line | None) -> Line | None:
     if len(text) > LONGEST:
         raise Unreadable("too-long")
     text = without_reason(text)
+    goes_on = text.lstrip().startswith(("=", "≈"))
     text = trimmed(text.replace("->", " so ").replace("→", " so ").replace("⇒", " so "))
-    goes_on = text.startswith(("=", "≈"))
     piece = _statement(text, before)
     if piece is None:
         return None

@@ -17,7 +17,7 @@ _STRAY_SPACE = re.compile(r"(?<![\d.,])(\d*)(?:\. (\d+)|(?<=\d) \.(\d+))(?![\d.,
 _GROUPED = r"[1-9]\d{0,2}"
 _SPACED = re.compile(rf"(?<![\d.,/]){_GROUPED}(?: \d{{3}})+(?![\d]| ?/| \d)")
 _MARKED = re.compile(r"\d*(?:[.,]\d+)+")
-_DOTS = re.compile(r"(\d*)\.(\d+) ?\.\.+")
+_DOTS = re.compile(r"(\d*)\.(\d+) ?(\.\.+)")
 _REPEATING = re.compile(
     r"(\d*)\.(\d+) ?\(? ?(?:is |and |with )?(?:the |a )?(?:bar|line|repeating|repeats|repeat|repeated|reapeating|"
     r"repeting|recurring|recurs|forever|periodico|periodica|se repite|on and on|infinitely)\b"
@@ -36,7 +36,7 @@ def plain_marks(text: str, *, separate: bool = False, wants: Fraction | None = N
         text = _STRAY_SPACE.sub(_unspaced, text)
         text = _SPACED.sub(lambda m: m.group().replace(" ", ""), text)
     if ".." in text:
-        text = _DOTS.sub(lambda m: repeated(m.group(1), m.group(2)), text)
+        text = _DOTS.sub(_dots, text)
     if "." in text or "," in text:
         if separate and ";" not in text:
             if re.search(r"\d\.\d+\.\d", text):
@@ -99,6 +99,14 @@ def _well_grouped(number: str, mark: str) -> bool:
     if not others:
         return True
     return 1 <= len(first) <= 3 and first[0] != "0" and all(len(group) == 3 for group in others)
+
+
+def _dots(found: re.Match[str]) -> str:
+    """Three dots repeat; two do where the digits repeat already, else they are a slip."""
+    whole, places, dots = found.groups()
+    if len(dots) == 2 and not re.search(r"(\d+)\1$", places):
+        return f"{whole}.{places}"
+    return repeated(whole, places)
 
 
 def repeated(whole: str, places: str) -> str:

@@ -155,6 +155,20 @@ def grade_yes_no(text: str, key: Key) -> Finding:
     return _is(said == expected)
 
 
+_EITHER = re.compile(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b")
+_LONE_YES = frozenset(("yes", "yep", "yeah", "yea", "yup", "si", "👍"))
+_LONE_NO = frozenset(("no", "nope", "nah", "n", "false", "👎"))
+
+
+def _decides(token: str, meant: list[str]) -> bool | None:
+    """Whether a token says yes (True) or no (False); `on` for no only where it stands alone."""
+    if token in _YES:
+        return True
+    if token in _NO_WORDS and (token != "on" or len(meant) == 1):
+        return False
+    return None
+
+
 def _said(text: str) -> bool:
     text = re.sub(r"([a-z])\1{2,}", r"\1", text)
     unsure = bool(_UNSURE.search(text))
@@ -167,20 +181,17 @@ def _said(text: str) -> bool:
         if _SAYS_YES.search(text):
             return True
         raise Unreadable("no-yes-or-no")
-    first = meant[0]
-    decided = True if first in _YES else False if first in _NO_WORDS else None
-    if decided is not None:
-        second = meant[1] if len(meant) > 1 else ""
-        if re.search(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b", text):
+    decisive = [token for token in meant[:5] if _decides(token, meant) is not None]
+    if decisive:
+        if _EITHER.search(text):
             raise Unreadable("several-answers")
-        if (
-            second in _YES
-            and decided is False
-            and second not in ("right", "correct", "always", "true", "ok", "y")
-        ) or (second in _NO_WORDS and decided and second not in ("not", "wrong", "on", "never", "negative")):
+        first, second = decisive[0], decisive[1] if len(decisive) > 1 else ""
+        if first in ("ok", "okay", "right", "sure") and second:
+            first, second = second, ""
+        decided = first in _YES
+        beside = meant.index(first) + 1 < len(meant) and meant[meant.index(first) + 1] == second
+        if beside and second in (_LONE_NO if decided else _LONE_YES):
             raise Unreadable("several-answers")
-        if first in ("right", "correct", "true", "ok") and second == "not":
-            return False
         return decided
     if unsure and len(meant) > 3:
         raise Unreadable("no-yes-or-no")

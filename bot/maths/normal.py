@@ -139,7 +139,14 @@ def _entities(text: str) -> str:
 _PAIRS = re.compile(r"\*\*|<=|=<|=>|>=|!=|=/=|<>")
 
 
+_INVISIBLE = re.compile(
+    "[\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufe00-\ufe0f\ufeff]"
+)
+_WIDE_DIGITS = str.maketrans("０１２３４５６７８９．，", "0123456789.,")
+
+
 def _signs(text: str) -> str:
+    text = _INVISIBLE.sub("", text).translate(_WIDE_DIGITS)
     text = _OVERLINED.sub(lambda m: "(" + re.sub(r"\D", "", m.group()) + ")", text)
     text = _RUN_RAISED.sub(_power, text)
     text = _RUN_VULGAR.sub(lambda m: (" " if m.group(1) else "") + _VULGAR[m.group(2)], text)

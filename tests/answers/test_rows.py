@@ -55,3 +55,47 @@ def test_the_first_line_that_does_not_follow_is_found(row: dict[str, object]) ->
     assert (looked.first_wrong, looked.unsure) == (row["first_bad"], False)
     if row["misstep"] is not None:
         assert looked.misstep == row["misstep"]
+
+
+AROUND = (
+    "the answer is {}", "{}!", "i got {}", "  {}  ", '"{}"', "= {}", "{} because i checked it", "creo que es {}", "{}?",
+    "{} i think",
+    "My answer is {}", "so {}", "ans: {}", "it's {}", "{}\n", "la respuesta es {}", "{} :)", "no wait {}", "{} 🙂",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("around", AROUND)
+def test_what_stands_around_an_answer_changes_no_verdict(around: str) -> None:
+    gradable = ("right", "form", "unit", "wrong")
+    rows = [row for row in typed_rows() if row["verdict"] in gradable and "\n" not in row["typed"]]
+    changed = [
+        (row["id"], row["typed"])
+        for row in rows
+        if not row.get("hostile")
+        and judge(around.format(row["typed"]), key_from(row)).verdict.value != row["verdict"]
+    ]
+
+    assert changed == []
+
+
+SIGNS: tuple[tuple[str, str], ...] = (
+    ("-", "−"), ("-", "–"), ("*", "×"), ("*", "·"), (" ", "\u00a0"), (" ", "  "), ("<=", "≤"), (">=", "≥"), ("", "\u200b"),
+    *zip("0123456789", "０１２３４５６７８９", strict=True),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(("plain", "phone"), SIGNS)
+def test_the_signs_of_a_phone_change_no_verdict(plain: str, phone: str) -> None:
+    rows = [
+        row
+        for row in typed_rows()
+        if row["verdict"] in ("right", "form", "unit", "wrong") and not row.get("hostile")
+    ]
+    changed = [
+        (row["id"], row["typed"])
+        for row in rows
+        if "**" not in row["typed"]
+        and judge(row["typed"].replace(plain, phone), key_from(row)).verdict.value != row["verdict"]
+    ]
+
+    assert changed == []
