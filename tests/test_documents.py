@@ -34,7 +34,11 @@ def test_every_setting_stands_in_the_readme_with_its_meaning() -> None:
 
 
 def test_every_command_has_help_with_an_example() -> None:
-    lacking = [name for name, command in commands().items() if f"evensum {name}" not in f"{command.help} {command.epilog}"]
+    lacking = [
+        name
+        for name, command in commands().items()
+        if f"evensum {name}" not in f"{command.help} {command.epilog}"
+    ]
 
     assert lacking == []
 
