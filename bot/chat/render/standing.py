@@ -83,7 +83,9 @@ def pace_shown(words: Words, m: PaceShown) -> Rendered:
         lines.append(words("pace-taken", taken=m.taken, planned=m.planned))
     lines.append(words("pace-left", left=m.left))
     if m.early and m.late:
-        lines.append(words("pace-finish", early=words.date(m.early), late=words.date(m.late)))
+        lines.append(
+            words("pace-finish", early=words.date(m.early, "d MMMM y"), late=words.date(m.late, "d MMMM y"))
+        )
     return say(join(lines, "\n"))
 
 

@@ -220,8 +220,10 @@ def needs_shown(words: Words, m: NeedsShown) -> Rendered:
         lines.append(bold(row.name) + f" ({row.household}): " + reasons)
     rows = [[button(words, "button-doubts", "t-run:doubts", count=m.doubts)]] if m.doubts else []
     rows += _in_rows([Button(cut(row.name), f"t-run:today #{row.student}") for row in m.rows[:24]], 3)
-    head = words("needs-head" if m.rows else "needs-none")
-    return say(head, fitted(words, lines), words("needs-quiet", count=m.quiet), buttons=rows)
+    if not m.rows:
+        return say(words("needs-none"), words("needs-all-fine", count=m.quiet), buttons=rows)
+    quiet = words("needs-quiet", count=m.quiet)
+    return say(words("needs-head"), fitted(words, lines), quiet, buttons=rows)
 
 
 def day_row(words: Words, row: DayRow) -> Text:

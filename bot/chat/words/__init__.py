@@ -155,6 +155,8 @@ class Words:
 
     def date(self, iso: str, pattern: str = "EEEE d MMMM") -> str:
         """A date in words."""
+        if self.language == "es":  # "14 de septiembre de 2026"
+            pattern = pattern.replace("d MMMM", "d 'de' MMMM").replace("MMMM y", "MMMM 'de' y")
         return format_date(date.fromisoformat(iso), pattern, locale=self.locale)
 
     def list(self, items: list[str]) -> Text:

@@ -61,7 +61,7 @@ line-review = { $name }: review only, no lesson, from { $date_from } to { $date_
 line-review-day = { $name }: review only, no lesson, on { $date_day }.
 line-open = { $names }: school from { $date_from } to { $date_to }, holiday or not.
 line-open-day = { $names }: school on { $date_day }, holiday or not.
-line-week = { $name }: school on { $week } (so far { $week_before }).
+line-week = { $name }: school on { $week }; so far on { $week_before }.
 line-begin = { $names }: the first day is { $date_day }.
 line-pause = { $names }: paused. No days and no digests until you resume.
 line-resume = { $names }: days come again, from the next school day on.
@@ -219,6 +219,10 @@ needs-quiet = { $count ->
     [one] One other student is fine.
    *[other] The { $count } others are fine.
   }
+needs-all-fine = { $count ->
+    [one] Your student is fine.
+   *[other] All { $count } are fine.
+  }
 button-doubts = Doubts ({ $count })
 need-consent = no parent has agreed yet
 need-phone = no phone is linked
@@ -272,8 +276,8 @@ plan-kind-off-season = A short day to keep things fresh.
 plan-minutes = About { $minutes } minutes (the family’s: { $family }).
 plan-guided = **Guided practice**
 plan-review = **Review**
-plan-notes = Your wishes for it: { $wishes }
-plan-how = The numbers go with */drop*, */swap* and */item*. The plan may still move with what is answered today.
+plan-notes = For that day: { $wishes }
+plan-how = The numbers go with */drop* and */swap*. The plan may still move with what is answered today.
 button-make-small = Small day
 button-no-lesson = No lesson
 map-head = **{ $name }**: what stands how
@@ -313,7 +317,7 @@ pace-written = Written so far: { $written } of { $out_of } lessons.
 pace-week = School on { $week }.
 pace-taken = Lesson days in the last weeks: { $taken } of { $planned } took place.
 pace-left = Lesson days still to come in what is written: { $left }.
-pace-finish = Done with it between { $early } and { $late }, if things go on like this. A forecast, not a promise.
+pace-finish = What is written may be done between { $early } and { $late }, if things go on like this. A forecast, not a promise.
 people-household = **{ $name }** · { $zone } · digest at { $at } · { $agreed ->
     [yes] a parent has agreed
    *[no] no parent has agreed yet

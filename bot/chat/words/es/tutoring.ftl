@@ -61,7 +61,7 @@ line-review = { $name }: solo repaso, sin lección, del { $date_from } al { $dat
 line-review-day = { $name }: solo repaso, sin lección, { $date_day }.
 line-open = { $names }: clase del { $date_from } al { $date_to }, aunque sea fiesta.
 line-open-day = { $names }: clase, { $date_day }, aunque sea fiesta.
-line-week = { $name }: clase { $week } (hasta ahora { $week_before }).
+line-week = { $name }: clase { $week }; hasta ahora { $week_before }.
 line-begin = { $names }: el primer día es { $date_day }.
 line-pause = { $names }: en pausa. Ni días ni resúmenes hasta que lo reanudes.
 line-resume = { $names }: vuelve a haber días, desde el próximo de clase.
@@ -219,6 +219,10 @@ needs-quiet = { $count ->
     [one] El otro estudiante va bien.
    *[other] Los otros { $count } van bien.
   }
+needs-all-fine = { $count ->
+    [one] A tu estudiante le va bien.
+   *[other] A los { $count } les va bien.
+  }
 button-doubts = Dudas ({ $count })
 need-consent = aún no ha dado permiso ningún padre o madre
 need-phone = no hay ningún teléfono unido
@@ -272,8 +276,8 @@ plan-kind-off-season = Un día breve para no perder lo aprendido.
 plan-minutes = Unos { $minutes } minutos (los de la familia: { $family }).
 plan-guided = **Práctica guiada**
 plan-review = **Repaso**
-plan-notes = Tus deseos para ese día: { $wishes }
-plan-how = Los números van con */drop*, */swap* e */item*. El plan aún puede moverse con lo que se conteste hoy.
+plan-notes = Para ese día: { $wishes }
+plan-how = Los números van con */drop* y */swap*. El plan aún puede moverse con lo que se conteste hoy.
 button-make-small = Día corto
 button-no-lesson = Sin lección
 map-head = **{ $name }**: cómo está cada cosa
@@ -313,7 +317,7 @@ pace-written = Escritas hasta ahora: { $written } de { $out_of } lecciones.
 pace-week = Clase { $week }.
 pace-taken = Días de lección en las últimas semanas: tuvieron lugar { $taken } de { $planned }.
 pace-left = Días de lección que quedan en lo escrito: { $left }.
-pace-finish = Terminado entre { $early } y { $late }, si todo sigue así. Es una previsión, no una promesa.
+pace-finish = Lo escrito puede quedar terminado entre { $early } y { $late }, si todo sigue así. Es una previsión, no una promesa.
 people-household = **{ $name }** · { $zone } · resumen a las { $at } · { $agreed ->
     [yes] hay permiso de un padre o una madre
    *[no] aún no hay permiso de un padre o una madre
