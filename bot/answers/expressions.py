@@ -259,11 +259,18 @@ def _is_prime(n: int) -> bool:
 
 
 def grade_primes(text: str, key: Key, want: Expected) -> Finding:
-    """Grade a product of primes. Raises Unreadable."""
+    """Grade a product of primes; the number itself may stand on the other side. Raises Unreadable."""
     parts = sides(text)
     if not parts or not parts[-1]:
         raise Unreadable("unfinished")
-    text = parts[-1].strip(" .,;")
+    last = _primes(parts[-1], want)
+    if last.verdict == FORM and len(parts) == 2 and _primes(parts[0], want).verdict == RIGHT:
+        return Finding(RIGHT, "", last.tree)
+    return last
+
+
+def _primes(text: str, want: Expected) -> Finding:
+    text = text.strip(" .,;")
     text = spoken(digits_for_letters(text))
     if _DOTTED.match(text):
         text = text.replace(".", "*")

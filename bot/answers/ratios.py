@@ -178,7 +178,8 @@ def grade_remainder(text: str, key: Key) -> Finding:
         raise BadKey(key.answer)
     want = (Fraction(found.group(1)), Fraction(found.group(2)))
     text = re.sub(r"(?<=[r:,= ])o\b", "0", digits_for_letters(text)).strip()
-    text = re.sub(r"\bleft[ -]over", "leftover", text)
+    text = re.sub(r"\bleft[ -]over", "leftover", text.replace("w/", "with "))
+    text = re.sub(r" ?\((r[a-z]* ?\d+)\)?$", r" \1", text)
     parts = sides(text)
     if len(parts) > 1 and parts[-1] and re.match(r"^\d", parts[-1]) and not re.search(r"[a-z] ?=", text):
         text = parts[-1]
