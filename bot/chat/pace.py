@@ -6,10 +6,11 @@ from aiolimiter import AsyncLimiter
 
 from bot.vocabulary import ChatId
 
-A_SECOND = 29.0
-SLACK = 1.4
+A_SECOND = 28.8
+SLACK = 1.3
 """Messages that a full bucket holds. One, so that they leave one by one (a bucket of 30 would let 59 out in the
-first second), and a bit, so that a timer that comes late costs nothing. In any second at most 30 leave."""
+first second), and a bit, so that a timer that comes late costs nothing. In any second at most 30 leave, with a
+little room for what the way to the service does to the gaps between them."""
 BURST = 4
 """Messages that may follow each other quickly in one chat; an answer is seldom more than three."""
 

@@ -230,27 +230,3 @@ async def test_the_first_call_confirms_nothing(open_house):
         house.standin.phones.say(A, "while away")
         await house.start()
         await house.until_said(A, ["while away"])
-
-
-async def test_no_more_than_thirty_leave_in_any_second(open_house):
-    async with open_house(people=75) as house:
-        times = watch(house)
-        house.put(*(push(A + n) for n in range(75)))
-        await house.until(lambda: len(times) == 75)
-        fullest = max(sum(start <= one < start + 1 for one in times) for start in times)
-        assert fullest <= 30
-
-
-def watch(house):
-    """Note when messages arrive at the service."""
-    times: list[float] = []
-    world = house.standin.world
-    post = world.post
-
-    def noted(chat, who, *rest, from_bot, **more):
-        if from_bot:
-            times.append(time.monotonic())
-        return post(chat, who, *rest, from_bot=from_bot, **more)
-
-    world.post = noted
-    return times
