@@ -7,15 +7,16 @@ The most telling missteps come first; whoever matches takes the first name that 
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Iterator
+from collections.abc import Callable
 from dataclasses import fields, replace
 from fractions import Fraction
-from typing import Any, TypeAlias
+from typing import Any
 
+from bot.answers.faults_of_letters import sign_of_one, unlike_terms, wrong_powers
+from bot.answers.parts import MOST_NODES, Faulty, as_fraction, mixed_in, multiplied, number_in, summed, terms
 from bot.answers.shapes import bare
 from bot.answers.writing import ungrouped
 from bot.maths import Tree, letters_in, number
-from bot.maths.exact import Beyond, normal_form
 from bot.maths.tree import (
     Add,
     Divide,
@@ -26,17 +27,11 @@ from bot.maths.tree import (
     Negative,
     Number,
     Percent,
-    Positive,
     Power,
     Root,
     Subtract,
     every,
 )
-from bot.maths.value import Undefined, value
-
-Faulty: TypeAlias = Iterator[tuple[str, Tree]]
-MOST_NODES = 60
-"""Larger expressions are not searched for missteps: bounds the time of one wrong answer."""
 
 
 def faulty(tree: Tree) -> Faulty:
@@ -58,66 +53,6 @@ def _anywhere(tree: Tree, rule: Callable[[Tree], Faulty]) -> Faulty:
                 yield name, replace(tree, **{field.name: changed})  # type: ignore[arg-type]
 
 
-def multiplied(one: Tree, other: Tree) -> Tree:
-    return Multiply(Group(one), Group(other))
-
-
-def _number(tree: Tree) -> Fraction | None:
-    try:
-        return value(tree)
-    except Undefined:
-        return None
-
-
-def terms(tree: Tree) -> list[tuple[int, Tree]]:
-    """The terms of a sum with their signs."""
-    found: list[tuple[int, Tree]] = []
-    waiting = [(1, tree)]
-    while waiting:
-        sign, one = waiting.pop()
-        match one:
-            case Add(left=left, right=right):
-                waiting += [(sign, right), (sign, left)]
-            case Subtract(left=left, right=right):
-                waiting += [(-sign, right), (sign, left)]
-            case Negative(of=inner):
-                waiting.append((-sign, inner))
-            case Positive(of=inner):
-                waiting.append((sign, inner))
-            case Group(of=inner) if isinstance(ungrouped(inner), (Add, Subtract, Negative)) and sign == 1:
-                waiting.append((sign, inner))
-            case _:
-                found.append((sign, one))
-    return found
-
-
-def summed(parts: list[tuple[int, Tree]]) -> Tree:
-    """Terms put together again."""
-    if not parts:
-        return Number(Fraction(0))
-    sign, first = parts[0]
-    tree: Tree = first if sign > 0 else Negative(Group(first))
-    for sign, one in parts[1:]:
-        tree = Add(tree, Group(one)) if sign > 0 else Subtract(tree, Group(one))
-    return tree
-
-
-def _as_fraction(tree: Tree) -> tuple[Tree, Tree] | None:
-    tree = ungrouped(tree)
-    if isinstance(tree, Divide):
-        return tree.left, tree.right
-    return None
-
-
-def _mixed(tree: Tree) -> tuple[int, Fraction] | None:
-    tree = ungrouped(tree)
-    if isinstance(tree, Mixed) and tree.bottom:
-        return tree.whole, Fraction(tree.top, tree.bottom)
-    if isinstance(tree, Number) and not tree.places:
-        return int(tree.value), Fraction(0)
-    return None
-
-
 # Rules, each looking at one place --------------------------------------------------------------------------
 
 
@@ -126,14 +61,14 @@ def _straight_across(tree: Tree) -> Faulty:
     if not isinstance(tree, (Add, Subtract)):
         return
     join = type(tree)
-    one, other = _as_fraction(tree.left), _as_fraction(tree.right)
+    one, other = as_fraction(tree.left), as_fraction(tree.right)
     if one and other:
         yield (
             "added-across",
             Divide(Group(join(one[0], Group(other[0]))), Group(join(one[1], Group(other[1])))),
         )
         if join is Subtract:
-            bottoms = [_number(one[1]), _number(other[1])]
+            bottoms = [number_in(one[1]), number_in(other[1])]
             if bottoms[0] is not None and bottoms[1] is not None:
                 yield (
                     "added-across",
@@ -155,10 +90,10 @@ def _tops_kept(tree: Tree) -> Faulty:
     """Bottoms made alike, tops left as they were."""
     if not isinstance(tree, (Add, Subtract)):
         return
-    one, other = _as_fraction(tree.left), _as_fraction(tree.right)
+    one, other = as_fraction(tree.left), as_fraction(tree.right)
     if not one or not other:
         return
-    bottoms = _number(one[1]), _number(other[1])
+    bottoms = number_in(one[1]), number_in(other[1])
     if (
         bottoms[0] is None
         or bottoms[1] is None
@@ -194,9 +129,9 @@ def _first_only(tree: Tree) -> Faulty:
                 yield "first-term-only", summed([(first[0], multiplied(k, first[1])), *rest])
                 if len(parts) == 2:
                     yield "last-term-only", summed([first, (rest[0][0], multiplied(k, rest[0][1]))])
-            mixed = _mixed(bracket)
-            if mixed and mixed[1] and _mixed(k) and not _mixed(k)[1]:  # type: ignore[index]
-                whole = _mixed(k)[0]  # type: ignore[index]
+            mixed = mixed_in(bracket)
+            if mixed and mixed[1] and mixed_in(k) and not mixed_in(k)[1]:  # type: ignore[index]
+                whole = mixed_in(k)[0]  # type: ignore[index]
                 yield "first-term-only", number(whole * mixed[0] + mixed[1])
     if isinstance(tree, Divide):
         inside = ungrouped(tree.left)
@@ -273,44 +208,6 @@ def _squares(tree: Tree) -> Faulty:
         yield "minus-squared", Power(Group(Negative(tree.of.base)), tree.of.exponent)
 
 
-def _powers(tree: Tree) -> Faulty:
-    """Exponents multiplied, added or taken as factors."""
-    if isinstance(tree, Multiply):
-        one, other = _power_of(tree.left), _power_of(tree.right)
-        if one and other and one[0] == other[0]:
-            yield "exponent-multiplied", Power(Group(one[0]), Group(number(one[1] * other[1])))
-            if isinstance(ungrouped(one[0]), Number):
-                yield (
-                    "base-multiplied",
-                    Power(Group(multiplied(one[0], other[0])), Group(number(one[1] + other[1]))),
-                )
-    if isinstance(tree, Divide):
-        one, other = _power_of(tree.left), _power_of(tree.right)
-        if one and other and one[0] == other[0] and one[1] % other[1] == 0 and other[1] > 1:
-            yield "exponent-multiplied", Power(Group(one[0]), Group(number(one[1] / other[1])))
-    if isinstance(tree, (Add, Subtract)):
-        one, other = _power_of(tree.left), _power_of(tree.right)
-        if one and other and one[0] == other[0]:
-            yield "exponents-added", Power(Group(one[0]), Group(number(one[1] + other[1])))
-    if isinstance(tree, Power):
-        inner = _power_of(tree.base)
-        above = _number(tree.exponent)
-        if inner and inner[1] != 1 and above is not None:
-            yield "exponents-added", Power(Group(inner[0]), Group(number(inner[1] + above)))
-        if above is not None and above > 1:
-            yield "exponent-as-product", multiplied(tree.base, tree.exponent)
-
-
-def _power_of(tree: Tree) -> tuple[Tree, Fraction] | None:
-    tree = ungrouped(tree)
-    if isinstance(tree, Power):
-        n = _number(tree.exponent)
-        return (ungrouped(tree.base), n) if n is not None and abs(n) < 100 else None
-    if isinstance(tree, Letter):
-        return tree, Fraction(1)
-    return None
-
-
 def _turning(tree: Tree) -> Faulty:
     """Division by a fraction: the reciprocal not taken, or taken of the wrong one."""
     if not isinstance(tree, Divide):
@@ -319,7 +216,7 @@ def _turning(tree: Tree) -> Faulty:
     is_fraction = isinstance(right, (Divide, Mixed)) or (
         isinstance(right, Number) and right.places == 0 and not tree.bar
     )
-    if is_fraction and not (isinstance(right, Number) and not _as_fraction(tree.left)):
+    if is_fraction and not (isinstance(right, Number) and not as_fraction(tree.left)):
         yield "reciprocal-not-taken", multiplied(tree.left, tree.right)
         yield "wrong-one-inverted", multiplied(Divide(Number(Fraction(1)), Group(tree.left)), tree.right)
         yield (
@@ -353,77 +250,6 @@ def _percents(tree: Tree) -> Faulty:
                 yield "part-for-rest", multiplied(percent, whole)
 
 
-def _unlike(tree: Tree) -> Faulty:
-    """ax + b as (a + b)x; 4a + 3b as 7ab."""
-    if not isinstance(tree, (Add, Subtract)):
-        return
-    parts = terms(tree)
-    if len(parts) < 2 or len(parts) > 8:
-        return
-    for i in range(len(parts)):
-        for j in range(i + 1, len(parts)):
-            joined = _joined_unlike(parts[i], parts[j])
-            for one in joined:
-                yield (
-                    "unlike-terms-combined",
-                    summed([(1, one), *[p for k, p in enumerate(parts) if k not in (i, j)]]),
-                )
-
-
-def _joined_unlike(one: tuple[int, Tree], other: tuple[int, Tree]) -> list[Tree]:
-    try:
-        first, second = normal_form(one[1]), normal_form(other[1])
-    except (Undefined, Beyond):
-        return []
-    found: list[Tree] = []
-    if isinstance(ungrouped(other[1]), Multiply) and len(second.top) > 1:
-        found += _into_bracket(one, other)
-    if len(first.top) != 1 or len(second.top) != 1:
-        return found
-    ((t1, c1),) = first.top.items()
-    ((t2, c2),) = second.top.items()
-    if t1 == t2:
-        return found
-    total = number(Fraction(one[0] * c1 + other[0] * c2))
-    letters = [Power(Letter(a), number(Fraction(n))) for t in (t1, t2) for a, n in t if len(a) == 1]
-    tree: Tree = total
-    for letter in letters:
-        tree = multiplied(tree, letter)
-    found.append(tree)
-    return found
-
-
-def _into_bracket(one: tuple[int, Tree], other: tuple[int, Tree]) -> list[Tree]:
-    """5n + 2(n − 1) as 7n(n − 1)."""
-    product = ungrouped(other[1])
-    if not isinstance(product, Multiply):
-        return []
-    k, bracket = product.left, product.right
-    try:
-        first, second = normal_form(one[1]), normal_form(k)
-    except (Undefined, Beyond):
-        return []
-    c1 = next(iter(first.top.values()), 0)
-    c2 = next(iter(second.top.values()), 0)
-    term = next(iter(first.top), ())
-    tree = number(Fraction(one[0] * c1 + other[0] * c2))
-    for a, n in term:
-        if len(a) == 1:
-            tree = multiplied(tree, Power(Letter(a), number(Fraction(n))))
-    return [multiplied(tree, bracket)]
-
-
-def _sign_of_one(tree: Tree) -> Faulty:
-    """One term of a sum with its sign turned."""
-    if isinstance(tree, (Add, Subtract)):
-        parts = terms(tree)
-        if len(parts) <= 8:
-            for i, (sign, one) in enumerate(parts):
-                yield "sign-lost", summed([*parts[:i], (-sign, one), *parts[i + 1 :]])
-    elif isinstance(tree, Negative) and not isinstance(tree.of, Power):
-        yield "sign-lost", Group(tree.of)
-
-
 def _roots(tree: Tree) -> Faulty:
     if isinstance(tree, Root) and tree.degree == 2:
         yield "half-for-root", Divide(Group(tree.of), number(2))
@@ -443,11 +269,11 @@ _RULES: tuple[Callable[[Tree], Faulty], ...] = (
     _minus_minus,
     _left_to_right,
     _squares,
-    _powers,
+    wrong_powers,
     _turning,
     _percents,
-    _unlike,
-    _sign_of_one,
+    unlike_terms,
+    sign_of_one,
     _swapped,
     _roots,
     _mixed_misread,

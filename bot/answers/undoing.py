@@ -5,7 +5,8 @@ from __future__ import annotations
 from dataclasses import replace
 from fractions import Fraction
 
-from bot.answers.faults import MOST_NODES, Faulty, faulty, multiplied, summed, terms
+from bot.answers.faults import faulty
+from bot.answers.parts import MOST_NODES, Faulty, multiplied, summed, terms
 from bot.answers.writing import ungrouped
 from bot.maths import Tree, letters_in, number
 from bot.maths.exact import Beyond, normal_form

@@ -62,12 +62,9 @@ class Quotient:
         """The fraction that this is, if it has no letters, roots or π."""
         if self.bottom is not ONE and self.bottom != ONE:
             return None
-        top = self.top
-        if not top:
-            return Fraction(0)
-        if len(top) == 1 and () in top:
-            return Fraction(top[()])
-        return None
+        if len(self.top) > 1 or (self.top and () not in self.top):
+            return None
+        return Fraction(self.top.get((), 0))
 
     def same_as(self, other: Quotient) -> bool:
         """Whether both are the same for all values of the letters."""
@@ -280,9 +277,8 @@ def whole_power(base: Quotient, n: int) -> Quotient:
 
 
 def _check_size(form: Quotient) -> None:
-    for c in form.top.values():
-        if c.numerator.bit_length() > MOST_BITS or c.denominator.bit_length() > MOST_BITS:
-            raise Undefined("too-big")
+    if any(max(c.numerator.bit_length(), c.denominator.bit_length()) > MOST_BITS for c in form.top.values()):
+        raise Undefined("too-big")
 
 
 def _letter_power(base: Quotient, exponent: Quotient) -> Quotient:
