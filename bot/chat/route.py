@@ -102,6 +102,8 @@ class Route:
             spec = find(what.name)
             if person.shared and spec is not None and spec.name == "back":
                 return speaking.give_back(s, self._school, person, what.at)
+            if not here.student.consented:
+                return [NotForYou(to=person.chat, why="no-consent")]
             answered = presses.student_command(s, here, what)
             if answered is not None:
                 return answered
