@@ -144,13 +144,17 @@ def _blocked(s: Session, route: Route, chat: ChatId) -> list[Message]:
     return tell(s, chat) if tell else []
 
 
-async def run(app: App) -> None:
-    """Run until the process is told to stop (SIGINT, SIGTERM)."""
+def stopped_by_signal() -> asyncio.Event:
+    """Return what is set once the process is told to stop (SIGINT, SIGTERM)."""
     stop = asyncio.Event()
-    loop = asyncio.get_running_loop()
     for number in (signal.SIGINT, signal.SIGTERM):
-        loop.add_signal_handler(number, stop.set)
-    await app.run(stop)
+        asyncio.get_running_loop().add_signal_handler(number, stop.set)
+    return stop
+
+
+async def run(app: App) -> None:
+    """Run until the process is told to stop."""
+    await app.run(stopped_by_signal())
 
 
 @dataclass

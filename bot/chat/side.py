@@ -140,7 +140,8 @@ class ChatSide:
 
     async def run(self, stop: asyncio.Event) -> None:
         """Run until `stop` is set. Raises Trouble where the service refuses the token."""
-        await self._reach()
+        if not await self._reach(stop):
+            return
         self._join(self.saying_of(self.bot.username))
         leader = Leader(self.engine)
         runner = await self._listen() if self.line.hook else None
@@ -167,10 +168,10 @@ class ChatSide:
         for task in done - {stopped}:
             task.result()
 
-    async def _reach(self) -> None:
-        """Make sure that the service knows us; while it is away, wait."""
+    async def _reach(self, stop: asyncio.Event) -> bool:
+        """Make sure that the service knows us; while it is away, wait. False: told to stop meanwhile."""
         pause = 1.0
-        while True:
+        while not stop.is_set():
             try:
                 await self.application.initialize()
             except InvalidToken as error:
@@ -181,10 +182,12 @@ class ChatSide:
                 ) from error
             except NetworkError as error:
                 log.warning("the service is away, next try in %.0f s: %s", pause, error)
-                await asyncio.sleep(pause)
+                with suppress(TimeoutError):
+                    await asyncio.wait_for(stop.wait(), pause)
                 pause = min(2 * pause, 30.0)
             else:
-                return
+                return True
+        return False
 
     async def _updates(self) -> None:
         hook = self.line.hook

@@ -144,13 +144,14 @@ def _forget(folder: Path) -> None:
 async def _demo(folder: Path, port: int) -> None:
     from bot import app
 
+    stop = app.stopped_by_signal()
     async with app.build_demo(folder, port) as opened:
         out.print(f"The phones are at [bold]{opened.served.address}/[/bold]", highlight=False)
         out.print(
             "Press Start on Wren's phone. The clock on the page goes on to the evening. Ctrl-C ends it."
         )
         sys.stdout.flush()
-        await app.run(opened.app)
+        await opened.app.run(stop)
 
 
 def migrate(settings: SettingsFile = None, verbose: Verbose = False) -> None:

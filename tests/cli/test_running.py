@@ -1,0 +1,210 @@
+"""Commands say what is wrong and what to do next; what they do is done whole."""
+
+from __future__ import annotations
+
+import asyncio
+import re
+import signal
+import sqlite3
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+from typer.testing import CliRunner
+
+from bot import cli
+from bot.now import RealClock
+from bot.standin import Person, StandIn, serve
+
+TOKEN = "900000001:loopback-only"
+EVENSUM = [sys.executable, "-c", "from bot.cli import main; main()"]
+
+
+@pytest.fixture(scope="module")
+def app():
+    for area in cli.AREAS:
+        __import__(f"bot.cli.{area}", fromlist=["add_to"]).add_to(cli.app)
+    return cli.app
+
+
+@pytest.fixture
+def evensum(app, tmp_path, monkeypatch, small_course):
+    """Run a command in a folder of its own and return (exit code, all that was said)."""
+    monkeypatch.chdir(tmp_path)
+    monkeypatch.setenv("EVENSUM_CONTENT", str(small_course))
+    monkeypatch.setenv("COLUMNS", "200")
+
+    def run(*words, **settings):
+        for name, value in settings.items():
+            monkeypatch.setenv(f"EVENSUM_{name}", value)
+        result = CliRunner().invoke(app, list(words))
+        return result.exit_code, result.output
+
+    return run
+
+
+@pytest.fixture
+def small_course():
+    return Path(cli.__file__).parent.parent.parent / "content"
+
+
+def test_every_fault_of_the_settings_is_told_at_once(evensum):
+    code, said = evensum("run", TOKN="x", TOKEN="no token", DATABASE_URL="mysql://x")
+    assert code == 2
+    assert "Did you mean EVENSUM_TOKEN?" in said
+    assert said.count("can't be this") == 2
+
+
+def test_run_refuses_a_database_that_needs_a_migration_and_says_how(evensum):
+    code, said = evensum("run", TOKEN=TOKEN)
+    assert code == 2
+    assert "The database is empty." in said and "`evensum migrate`" in said
+    assert "Traceback" not in said
+
+
+def test_run_refuses_a_database_of_a_newer_evensum(evensum, tmp_path):
+    evensum("migrate", TOKEN=TOKEN)
+    change(tmp_path, "update alembic_version set version_num = 'f00'")
+    code, said = evensum("run")
+    assert (code, "newer Evensum" in said) == (2, True)
+    code, said = evensum("migrate")
+    assert (code, "newer Evensum" in said) == (2, True)
+
+
+def test_run_without_a_token_says_where_to_get_one(evensum):
+    evensum("migrate")
+    code, said = evensum("run")
+    assert code == 2 and "There is no token." in said
+
+
+def change(folder, sql):
+    with sqlite3.connect(folder / "var" / "evensum.sqlite") as connection:
+        connection.execute(sql)
+
+
+def test_migrating_twice_does_it_once(evensum):
+    assert evensum("migrate")[0] == 0
+    code, said = evensum("migrate")
+    assert code == 0 and "up to date" in said
+
+
+def test_a_backup_goes_back(evensum, tmp_path):
+    evensum("migrate")
+    change(
+        tmp_path,
+        "insert into person (name, language, roles, made_at) values ('Ines', 'en', 'tutor', '2026-09-14')",
+    )
+    code, said = evensum("backup")
+    [archive] = (tmp_path / "var" / "backups").glob("evensum-*.zip")
+    assert code == 0 and archive.name in said
+    change(tmp_path, "delete from person")
+    code, said = evensum("restore", str(archive), DATABASE_URL="sqlite:///new.sqlite")
+    assert code == 0 and "1 rows" in said
+    with sqlite3.connect(tmp_path / "new.sqlite") as connection:
+        assert connection.execute("select name from person").fetchall() == [("Ines",)]
+
+
+def test_a_backup_of_nothing_is_not_made(evensum):
+    code, said = evensum("backup")
+    assert code == 2 and "nothing to keep" in said
+
+
+@pytest.fixture
+async def service():
+    people = [Person(1001, "Ines", started=True)]
+    async with serve(StandIn(RealClock(), TOKEN, people)) as served:
+        yield served
+
+
+async def command(folder, *words, **settings):
+    given = {f"EVENSUM_{name}": value for name, value in settings.items()}
+    process = await asyncio.create_subprocess_exec(
+        *EVENSUM, *words, cwd=folder, env={"PATH": "/usr/bin:/bin", "COLUMNS": "200", **given},
+        stdout=asyncio.subprocess.PIPE, stderr=asyncio.subprocess.STDOUT,
+    )  # fmt: skip
+    said, _ = await process.communicate()
+    return process.returncode, said.decode()
+
+
+async def test_a_tutors_link_is_printed_and_a_second_one_for_the_same_tutor_too(tmp_path, service):
+    given = {"TOKEN": TOKEN, "API_URL": service.address}
+    await command(tmp_path, "migrate", **given)
+    for _ in range(2):
+        code, said = await command(tmp_path, "tutor", "Ines", **given)
+        assert code == 0
+        assert re.search(r"https://t\.me/evensum_bot\?start=[A-Za-z0-9_-]{16,64}\n", said)
+    code, said = await command(tmp_path, "tutor", "Marek", "--instead-of", "Nobody", **given)
+    assert code == 2 and "no tutor called Nobody" in said
+    with sqlite3.connect(tmp_path / "var" / "evensum.sqlite") as connection:
+        assert connection.execute("select name from person").fetchall() == [("Ines",)]
+
+
+async def test_the_doctor_finds_nothing_wrong_where_nothing_is(tmp_path, service):
+    given = {"TOKEN": TOKEN, "API_URL": service.address}
+    await command(tmp_path, "migrate", **given)
+    _, said = await command(tmp_path, "doctor", **given)
+    assert "FAULT" not in said.replace(
+        "FAULT content", ""
+    )  # lessons being written are their own test's business
+    assert "@evensum_bot" in said and "none set aside" in said
+
+
+async def test_the_doctor_names_a_token_of_another_bot(tmp_path, service):
+    given = {"TOKEN": TOKEN, "API_URL": service.address}
+    await command(tmp_path, "migrate", **given)
+    change(
+        tmp_path,
+        "insert into inbox (bot, update_id, dated, raw, received_at, tries) values (77, 1, 0, '', '2026-09-14', 0)",
+    )
+    code, said = await command(tmp_path, "doctor", **given)
+    assert code == 1 and "belongs to bot 900000001, but this database was used with bot 77" in said
+
+
+async def test_the_doctor_says_when_the_service_does_not_know_the_token(tmp_path, service):
+    given = {"TOKEN": "900000002:other", "API_URL": service.address}
+    await command(tmp_path, "migrate", **given)
+    code, said = await command(tmp_path, "doctor", **given)
+    assert code == 1 and "doesn't know this token" in said and "Copy it again" in said
+
+
+async def test_run_ends_well_when_told_to_and_a_second_one_is_refused(tmp_path, service):
+    given = {"EVENSUM_TOKEN": TOKEN, "EVENSUM_API_URL": service.address, "PATH": "/usr/bin:/bin"}
+    await command(tmp_path, "migrate", TOKEN=TOKEN)
+    running = await asyncio.create_subprocess_exec(
+        *EVENSUM, "run", cwd=tmp_path, env=given, stderr=asyncio.subprocess.PIPE
+    )
+    service.standin.phones.say(1001, "hello")
+    await service.standin.next_message(1001, after=1, seconds=30)
+    code, said = await command(tmp_path, "run", TOKEN=TOKEN, API_URL=service.address)
+    assert code == 2 and "Another Evensum runs on this database." in said
+    running.send_signal(signal.SIGTERM)
+    assert await asyncio.wait_for(running.wait(), 20) == 0
+
+
+def test_a_demo_that_was_killed_goes_on_where_it_was(tmp_path):
+    def start():
+        demo = subprocess.Popen(
+            [*EVENSUM, "demo", "--port", "0", "--folder", str(tmp_path / "demo")],
+            stdout=subprocess.PIPE, text=True, cwd=tmp_path,
+        )  # fmt: skip
+        assert demo.stdout is not None
+        return demo, re.search(r"http://\S+", demo.stdout.readline())
+
+    demo, address = start()
+    assert address
+    demo.kill()
+    demo.wait()
+    before = (tmp_path / "demo" / "clock").read_text()
+    again, address = start()
+    again.send_signal(signal.SIGINT)
+    assert address and again.wait(timeout=30) == 0
+    assert float((tmp_path / "demo" / "clock").read_text()) == pytest.approx(float(before), abs=1)
+    with sqlite3.connect(tmp_path / "demo" / "evensum.sqlite") as connection:
+        assert connection.execute("select count(*) from person").fetchone()[0] == 6
+
+
+def test_every_command_has_an_example(app):
+    for name in ("run", "demo", "migrate", "doctor", "tutor", "backup", "restore"):
+        said = CliRunner().invoke(app, [name, "--help"]).output
+        assert f"evensum {name}" in said.replace("Usage: root", "").split("Options")[0]
