@@ -11,6 +11,8 @@ AREAS = ("running", "checking", "content", "simulating", "saying")
 app = typer.Typer(
     name="evensum",
     help="A year of pre-algebra over a chat channel.",
+    epilog="Examples:  evensum demo  ·  evensum doctor  ·  EVENSUM_TOKEN=… evensum run  ·  "
+    'evensum tutor "Ines"  ·  evensum check-content --summary',
     no_args_is_help=True,
     pretty_exceptions_enable=False,
     context_settings={"help_option_names": ["-h", "--help"]},
