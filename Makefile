@@ -54,7 +54,7 @@ agreement: setup
 	@$(PY) tests/bench/agreement.py
 
 soak: setup
-	@$(PY) tests/bench/soak.py
+	@$(PY) tests/bench/checker_soak.py
 
 screenshots: test-setup
 	@$(PY) tests/browser/screenshots.py

@@ -17,6 +17,7 @@ from sqlalchemy.engine import make_url
 from sqlalchemy.orm import Session
 
 from bot import demo
+from bot.answers import Key, judge
 from bot.chat.render import render
 from bot.chat.rendered import Drawing
 from bot.chat.route import Route
@@ -72,6 +73,7 @@ def build(settings: Settings, clock: Clock | None = None, *, paced: bool = True)
     migrating.require_current(engine)
     executor = ThreadPoolExecutor(1 if engine.dialect.name == "sqlite" else THREADS, "records")
     course = load_course(settings.content)
+    judge("0", Key(answer="0", form="number"))  # the grammar is made ready now, not at the first reply
     pictures = Pictures(settings.files.parent / "pictures")
     schools: list[School] = []
 

@@ -47,11 +47,15 @@ def close(s: Session, school: School, student: Student, day: SchoolDay, now: dat
     closed = days.day(s, day.id)
     learn_from_day(s, school, closed)
     return [
-        m for parent in people.parents_of(s, student.id) for m in tell(s, school, student, closed, parent)
+        m
+        for parent in people.parents_of(s, student.id)
+        for m in tell(s, school, student, closed, parent, now)
     ]
 
 
-def tell(s: Session, school: School, student: Student, day: SchoolDay, parent: Reachable) -> list[Message]:
+def tell(
+    s: Session, school: School, student: Student, day: SchoolDay, parent: Reachable, now: datetime
+) -> list[Message]:
     """One parent's digest of a day; where students share the phone, a line with a button.
 
     While a student is speaking on that phone nothing is sent; it follows when the phone is given back.
@@ -61,7 +65,8 @@ def tell(s: Session, school: School, student: Student, day: SchoolDay, parent: R
     key = f"digest/{student.id}/{day.date}/{parent.chat}"
     if people.shares_phone(s, parent.chat):
         return [DigestLine(to=parent.chat, key=key, day=day.id, student=student.id, name=student.name)]
-    return [digest(s, school, student, day, parent.chat, key=key)]
+    late = dates.today(student, now) != day.date  # then the day is named, or "today" would mislead
+    return [digest(s, school, student, day, parent.chat, key=key, on_demand=late)]
 
 
 def held(s: Session, school: School, parent: PersonId, now: datetime) -> list[Message]:
@@ -75,7 +80,7 @@ def held(s: Session, school: School, parent: PersonId, now: datetime) -> list[Me
         for day in days.days_between(s, student.id, today - HELD, today):
             key = f"digest/{student.id}/{day.date}/{me.chat}"
             if day.closed_at is not None and student.consented and not outbox.key_exists(s, key):
-                said += tell(s, school, student, day, me)
+                said += tell(s, school, student, day, me, now)
     return said
 
 

@@ -21,7 +21,7 @@ consent-why = **Why:** to grade at once, to choose what comes next, to tell you 
 consent-who = **Who reads it:** { $tutor }, the parents of your household, and whoever looks after the computer that this runs on. No other family. Messages go through the chat service, which has rules of its own.
 consent-child = Your child is told who reads what, and may read everything you get.
 consent-score = A count of right answers is a look at a day, not a diagnosis.
-consent-end = **To end it:** */withdraw* stops everything at once. To have everything erased, ask { $tutor }.
+consent-end = **To end it:** */withdraw* stops everything at once. */export* gives you all that is kept, */erase* has it erased after a week.
 consent-law = Rules about children’s data and about the age for chat services differ from place to place. If you’re unsure, please ask somebody who knows yours.
 button-agree = I agree
 button-not-now = Not now
@@ -30,7 +30,7 @@ consent-already = A parent of your household has agreed. */privacy* shows to wha
 consent-first = { $name } begins on { $day } at { $at }.
 consent-first-shared = { $name } begins on { $day } at { $at }, on this phone: when the message comes, hand it over with a press.
 consent-later = All right. Nothing is sent, and nothing is asked again. When you’re ready: */agree*.
-ask-withdraw = This stops everything for { $students } at once: no more days, no digests, nothing that waits is sent. What was kept stays until you have it erased. You can agree again later.
+ask-withdraw = This stops everything for { $students } at once: no more days, no digests, nothing that waits is sent. What was kept stays until */erase*. You can agree again later.
 button-stop = Stop everything
 button-stay = Leave it as it is
 withdrawn = Everything has stopped for { $students }. Nothing more is sent. */agree* starts again.
@@ -48,3 +48,10 @@ language-name-en = English
 language-name-es = Español
 digest-choice = { $name } has a day on these dates:
 no-day = { $name } had no day on { $day }.
+exported = Everything that is kept of { $household }, as one file. { $photos ->
+    [0] {""}
+    [one] One photo is kept as well; it isn’t in the file.
+   *[other] { $photos } photos are kept as well; they aren’t in the file.
+  } Please put it away safely: it holds your children’s answers.
+erase-kept = Nothing is erased. Everything stays stopped until a parent agrees again: */agree*.
+tutor-told-erase = { $name } wants everything of { $household } erased. All has stopped there; in a week it is gone.

@@ -134,3 +134,7 @@ misstep-copied-wrong = Look at the numbers in the question once more. Are yours 
 misstep-arithmetic = The way is fine. Go over the calculation once more: where could it have slipped?
 unreadable-space-lost = It looks as if a space got lost. Is it a mixed number, as in *2 1/2*, or a fraction, as in *21/2*?
 unreadable-power-or-times = Is the number behind the letter a power or a factor? Write *x^2* or *2x*.
+
+form-reason-exact-pi = Keep π in the answer; then it is exact.
+form-reason-pi-value = Look at which value of π is asked for.
+form-reason-power = Write it as a power.

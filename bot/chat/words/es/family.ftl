@@ -21,7 +21,7 @@ consent-why = **Para qué:** para corregir al momento, para elegir lo que sigue,
 consent-who = **Quién lo lee:** { $tutor }, los padres de tu familia y quien cuida del ordenador en que esto funciona. Ninguna otra familia. Los mensajes pasan por el servicio de chat, que tiene sus propias reglas.
 consent-child = A tu hijo o hija se le dice quién lee qué, y puede leer todo lo que recibes tú.
 consent-score = Contar respuestas buenas es mirar un día, no un diagnóstico.
-consent-end = **Para terminar:** */withdraw* lo para todo al momento. Para que se borre todo, pídeselo a { $tutor }.
+consent-end = **Para terminar:** */withdraw* lo para todo al momento. */export* te da todo lo que se guarda, */erase* lo borra pasada una semana.
 consent-law = Las reglas sobre los datos de niños y sobre la edad para los servicios de chat cambian de un lugar a otro. Si tienes dudas, pregunta, por favor, a alguien que conozca las tuyas.
 button-agree = Doy permiso
 button-not-now = Ahora no
@@ -30,7 +30,7 @@ consent-already = En tu familia ya se dio permiso. */privacy* muestra para qué;
 consent-first = { $name } empieza { $day } a las { $at }.
 consent-first-shared = { $name } empieza { $day } a las { $at }, en este teléfono: cuando llegue el mensaje, pásaselo con una pulsación.
 consent-later = De acuerdo. No se envía nada, y no se vuelve a preguntar. Cuando quieras: */agree*.
-ask-withdraw = Esto lo para todo para { $students } al momento: ni más días ni resúmenes, y no se envía nada de lo que espera. Lo guardado se queda hasta que pidas borrarlo. Más adelante puedes volver a dar permiso.
+ask-withdraw = Esto lo para todo para { $students } al momento: ni más días ni resúmenes, y no se envía nada de lo que espera. Lo guardado se queda hasta */erase*. Más adelante puedes volver a dar permiso.
 button-stop = Pararlo todo
 button-stay = Dejarlo como está
 withdrawn = Todo se ha parado para { $students }. No se envía nada más. */agree* empieza de nuevo.
@@ -48,3 +48,10 @@ language-name-en = English
 language-name-es = Español
 digest-choice = { $name } tiene un día en estas fechas:
 no-day = { $name } no tuvo día, { $day }.
+exported = Todo lo que se guarda de { $household }, en un archivo. { $photos ->
+    [0] {""}
+    [one] Se guarda además una foto; no va en el archivo.
+   *[other] Se guardan además { $photos } fotos; no van en el archivo.
+  } Guárdalo bien, por favor: contiene las respuestas de tus hijos.
+erase-kept = No se borra nada. Todo sigue parado hasta que un padre o una madre vuelva a dar permiso: */agree*.
+tutor-told-erase = { $name } quiere que se borre todo de { $household }. Allí se ha parado todo; en una semana ya no estará.

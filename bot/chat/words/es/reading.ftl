@@ -134,3 +134,7 @@ misstep-radius-for-diameter = ¿Eso va de lado a lado, o del centro al borde?
 misstep-run-on-equals = Léelo en voz alta de un igual al siguiente. ¿Son iguales los dos lados de cada uno?
 misstep-copied-wrong = Mira otra vez los números de la pregunta. ¿Son los tuyos los mismos?
 misstep-arithmetic = El camino está bien. Repasa la cuenta: ¿dónde pudo resbalar?
+
+form-reason-exact-pi = Deja π en la respuesta; así es exacta.
+form-reason-pi-value = Mira qué valor de π se pide.
+form-reason-power = Escríbelo como potencia.
