@@ -17,8 +17,8 @@ setup: .venv/.ready
 	@test -x $(PY) || python3.11 -m venv .venv 2>/dev/null || { \
 	  echo "Python's venv module is missing; installing the Debian package python3.11-venv ..."; \
 	  rm -rf .venv; $(APT) -qq update && $(APT) -qq install -y python3.11-venv >/dev/null && python3.11 -m venv .venv; }
-	@.venv/bin/pip install --quiet --no-deps -r requirements.lock
-	@.venv/bin/pip install --quiet --no-deps --no-build-isolation -e .
+	@.venv/bin/pip install -qq --no-deps -r requirements.lock
+	@.venv/bin/pip install -qq --no-deps --no-build-isolation -e .
 	@touch .venv/.ready
 
 # Tests need a browser and a PostgreSQL of their own; both are Debian packages, installed only when missing.
