@@ -68,7 +68,7 @@ class Bench:
 
     async def until(self, true, seconds: float = 180.0) -> None:
         async with asyncio.timeout(seconds):
-            while not true():  # noqa: ASYNC110
+            while not true():
                 if self.process.returncode is not None:
                     raise RuntimeError("the bot ended by itself; --verbose shows what it said")
                 await asyncio.sleep(0.02)
