@@ -22,6 +22,7 @@ from bot.chat.render import render
 from bot.chat.rendered import Drawing
 from bot.chat.route import Route
 from bot.chat.side import ChatSide, Hook, Line, Saying
+from bot.clock.leavings import Leavings
 from bot.clock.ticks import Ticks
 from bot.course.load import load_course
 from bot.messages import Message
@@ -92,7 +93,7 @@ def build(settings: Settings, clock: Clock | None = None, *, paced: bool = True)
         line_of(settings, paced=paced),
         saying_of,
         files=settings.files,
-        leading=[ticks.run],
+        leading=[ticks.run, Leavings(engine, executor, clock, settings.files).run],
     )
     return App(settings, engine, executor, clock, side, ticks, pictures)
 

@@ -4,16 +4,18 @@ from __future__ import annotations
 
 from sqlalchemy.orm import Session
 
-from bot.family import consent, join, phone
+from bot.family import consent, join, leave, phone
 from bot.happened import Command, Pressed, Typed
 from bot.messages import Message, NotForYou
 from bot.records.people import Person
-from bot.school import asking, changes, orders, overview
+from bot.school import asking, changes, effects, orders, overview
 from bot.school.asking import PARENT, Asked, Function, child_speaks
 from bot.school.commands import Who
-from bot.school.effects import EFFECTS
 from bot.school.school import School
 from bot.vocabulary import Role
+
+EFFECTS: changes.Effects = {**effects.EFFECTS, "stop": leave.STOP}
+"""What the steps of a parent's changes do."""
 
 FUNCTIONS: dict[str, Function] = {
     "small": orders.small,
@@ -29,6 +31,9 @@ FUNCTIONS: dict[str, Function] = {
     "privacy": consent.privacy,
     "agree": consent.ask_again,
     "withdraw": consent.ask_withdraw,
+    "export": leave.export,
+    "erase": leave.erase,
+    "keep": leave.keep,
     "undo": lambda asked: changes.undo_newest(asked, EFFECTS),
     "changes": changes.show_recent,
     "language": orders.language,

@@ -135,10 +135,14 @@ def withdraw(s: Session, person: Person, ref: str, at: datetime) -> list[Message
     home = _home(s, person, ref)
     if home is None:
         return [NotForYou(to=person.chat, why="other")]
+    names = tuple(each.name for each in _students(s, home.id))
+    told = stop(s, home, person, at) if home.consented else []
+    return [Withdrawn(to=person.chat, students=names), *told]
+
+
+def stop(s: Session, home: Household, person: Person, at: datetime, what: str = "withdrawn") -> list[Message]:
+    """Take a household's consent back: what waits for the students is dropped, and the tutor is told."""
     students = _students(s, home.id)
-    names = tuple(each.name for each in students)
-    if not home.consented:
-        return [Withdrawn(to=person.chat, students=names)]
     invites.set_consent(s, home.id, person.id, VERSION, at, given=False)
     for student in students:
         people.change_student(s, student.id, next_look=EARLY)
@@ -152,8 +156,7 @@ def withdraw(s: Session, person: Person, ref: str, at: datetime) -> list[Message
         phone = people.reach(s, member.person)
         if member.role is Role.PARENT and phone is not None and _nothing_left(s, member.person):
             outbox.withdraw(s, phone.chat, pushes_only=True)
-    told = tell_tutor(s, home.tutor, "withdrawn", person.name, home.name)
-    return [Withdrawn(to=person.chat, students=names), *told]
+    return tell_tutor(s, home.tutor, what, person.name, home.name)
 
 
 def _nothing_left(s: Session, parent: PersonId) -> bool:

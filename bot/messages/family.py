@@ -124,3 +124,16 @@ class NoDay(Message, frozen=True, kw_only=True):
 
     name: str
     date: str
+
+
+class Exported(Message, frozen=True, kw_only=True):
+    """Everything that is kept of a household, as a file."""
+
+    household: str
+    filename: str
+    content: bytes
+    photos: int = 0
+
+
+class EraseKept(Message, frozen=True, kw_only=True):
+    """Nothing is erased after all."""

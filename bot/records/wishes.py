@@ -213,6 +213,22 @@ def wishes_for(
     return [_wish(row) for row in rows]
 
 
+def households_wishing(s: Session, kind: str, on: date) -> list[HouseholdId]:
+    """Return the households with a wish of a kind in force on a day."""
+    rows = s.scalars(
+        select(WishRow.household_id)
+        .where(
+            WishRow.active,
+            WishRow.kind == kind,
+            WishRow.household_id.is_not(None),
+            WishRow.starts <= on,
+            or_(WishRow.ends.is_(None), WishRow.ends >= on),
+        )
+        .distinct()
+    )
+    return [HouseholdId(row) for row in rows if row is not None]
+
+
 def newest_change(s: Session, by: PersonId) -> Change | None:
     """Return the change that somebody confirmed last and didn't undo."""
     newest = s.scalar(

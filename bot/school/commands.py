@@ -115,6 +115,9 @@ SPECS: tuple[Spec, ...] = (
     Spec("privacy", _P, "family", ("/privacy",), ("privacidad",)),
     Spec("agree", _P, "family", ("/agree",), ("acepto",)),
     Spec("withdraw", _P, "family", ("/withdraw",), ("retirar",)),
+    Spec("export", _P, "family", ("/export",), ("llevar",)),
+    Spec("erase", _P, "family", ("/erase",), ("borrar",)),
+    Spec("keep", _P, "family", ("/keep",), ("conservar",), offered=False),
     # Everybody's
     Spec("undo", _GROWN_UP, "all", ("/undo",), ("deshacer",)),
     Spec("changes", _GROWN_UP, "all", ("/changes",), ("cambios",)),

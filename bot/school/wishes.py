@@ -47,6 +47,8 @@ class WishKind(StrEnum):
     """A word that the digest carries (text)."""
     OWN_ITEM = "own-item"
     """An item of the tutor's own (item: as drawn)."""
+    ERASE = "erase"
+    """Everything of a household is erased on that day; a family only."""
     READ_AS = "read-as"
     """An answer that counts from now on (expected, form, typed, verdict)."""
 

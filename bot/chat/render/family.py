@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.chat.render.registry import button, renders, say
 from bot.chat.render.tutoring import clock, offered
-from bot.chat.rendered import Button, Rendered
+from bot.chat.rendered import Button, Document, Rendered
 from bot.chat.words import Text, Words, join
 from bot.messages import (
     AskWithdraw,
@@ -12,6 +12,8 @@ from bot.messages import (
     ConsentGiven,
     ConsentLater,
     DigestChoice,
+    EraseKept,
+    Exported,
     InviteShown,
     LanguageChosen,
     LinkLeft,
@@ -170,3 +172,16 @@ def digest_choice(words: Words, m: DigestChoice) -> Rendered:
 def no_day(words: Words, m: NoDay) -> Rendered:
     """There is no school day of that date."""
     return say(words("no-day", name=m.name, day=words.date(m.date)))
+
+
+@renders(Exported)
+def exported(words: Words, m: Exported) -> Rendered:
+    """Everything that is kept, as a file."""
+    text = words("exported", household=m.household, photos=m.photos)
+    return say(text, documents=(Document(m.filename, m.content),))
+
+
+@renders(EraseKept)
+def erase_kept(words: Words, m: EraseKept) -> Rendered:
+    """Nothing is erased."""
+    return say(words("erase-kept"))

@@ -9,6 +9,8 @@ from bot.messages import (
     ConsentGiven,
     ConsentLater,
     DigestChoice,
+    EraseKept,
+    Exported,
     InviteShown,
     LanguageChosen,
     LinkLeft,
@@ -58,5 +60,8 @@ SAMPLES: tuple[Message, ...] = (
     LanguageChosen(to=TO, choices=("en", "es")),
     LanguageChosen(to=TO, language="en"),
     DigestChoice(to=TO, student=WREN, name="Wren", days=(("7", "2026-09-14"), ("9", "2026-09-15"))),
+    TutorTold(to=TO, what="erase", name="Tove", household="Bramble"),
+    Exported(to=TO, household="Bramble", filename="evensum-2026-09-14.zip", content=b"PK", photos=2),
+    EraseKept(to=TO),
     NoDay(to=TO, name="Wren", date="2026-09-13"),
 )

@@ -1,0 +1,54 @@
+"""Households whose week is over are erased: rows, photos, and what the database file still held of them."""
+
+from __future__ import annotations
+
+import asyncio
+import logging
+from collections.abc import Callable
+from concurrent.futures import Executor
+from pathlib import Path
+
+from sqlalchemy import Engine
+
+from bot.family import leave
+from bot.now import Clock
+from bot.records import leaving
+from bot.records.base import transaction
+
+log = logging.getLogger(__name__)
+
+EVERY = 60.0
+"""Seconds between two looks."""
+
+
+class Leavings:
+    """Erases whoever asked for it a week ago; twice or late does no harm."""
+
+    def __init__(self, engine: Engine, executor: Executor, clock: Clock, files: Path) -> None:
+        self._engine = engine
+        self._executor = executor
+        self._clock = clock
+        self._files = files
+
+    async def run(self, wake: Callable[[], None]) -> None:
+        """Look until cancelled."""
+        loop = asyncio.get_running_loop()
+        while True:
+            try:
+                await loop.run_in_executor(self._executor, self.look)
+            except Exception as error:
+                log.error("a household could not be erased yet: %s", type(error).__name__)
+            await asyncio.sleep(EVERY)
+
+    def look(self) -> int:
+        """Erase all that is due now; return how many households that were."""
+        with transaction(self._engine) as s:
+            homes = leave.due(s, self._clock.now())
+        for home in homes:
+            with transaction(self._engine) as s:
+                paths = leave.erase_now(s, home)
+            for path in paths:
+                (self._files / path).unlink(missing_ok=True)
+        if homes:
+            leaving.scrub(self._engine)
+        return len(homes)
