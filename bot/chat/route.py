@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
+from rapidfuzz import fuzz, process
 from sqlalchemy.orm import Session
 
 from bot import family, tutoring
 from bot.answers import Key, judge
 from bot.happened import Command, Edited, Happened, InGroup, Left, Pressed, SentFile, Typed
-from bot.messages import Help, LeaveGroup, Message, NotForYou, NotLinked, NotText, Trouble
+from bot.messages import Help, LeaveGroup, Message, NoSuchCommand, NotForYou, NotLinked, NotText, Trouble
 from bot.now import Clock
 from bot.records import outbox, people
 from bot.records.people import Person
-from bot.school.commands import find
+from bot.school.commands import commands_for, find
 from bot.school.school import School
 from bot.school_day import besides, presses, reply, speaking
 from bot.school_day.asking import Here
@@ -115,7 +116,9 @@ class Route:
                 return answered
         if what.name in ("start", "help"):
             return [Help(to=person.chat, role=_role(person))]
-        return [NotForYou(to=person.chat, why="no-such-command")]
+        names = commands_for(person.roles, shared=person.shared and person.speaking is not None)
+        near = process.extract(what.name[:32], names, scorer=fuzz.ratio, limit=2, score_cutoff=60)
+        return [NoSuchCommand(to=person.chat, near=tuple(name for name, _, _ in near))]
 
     def _pressed(self, s: Session, person: Person, what: Pressed) -> list[Message]:
         if what.verb.startswith("t-"):

@@ -26,5 +26,11 @@ class NotForYou(Message, frozen=True, kw_only=True):
     why: str = "gone"
 
 
+class NoSuchCommand(Message, frozen=True, kw_only=True):
+    """A command that isn't there; `near` are those that look like it."""
+
+    near: tuple[str, ...] = ()
+
+
 class Trouble(Message, frozen=True, kw_only=True):
     """Something went wrong on our side; nothing was lost."""

@@ -6,7 +6,7 @@ from bot.chat.render.registry import renders, say
 from bot.chat.render.tutoring import offered
 from bot.chat.rendered import Rendered
 from bot.chat.words import Words, join, plain
-from bot.messages import Help, LeaveGroup, NotForYou, NotLinked, Trouble
+from bot.messages import Help, LeaveGroup, NoSuchCommand, NotForYou, NotLinked, Trouble
 
 EXAMPLES = "3/4,  2 1/2,  -7,  x = 4,  4.50"
 
@@ -27,6 +27,15 @@ def leave_group(words: Words, m: LeaveGroup) -> Rendered:
 def not_for_you(words: Words, m: NotForYou) -> Rendered:
     """A button or command that isn't for who is speaking."""
     return say(words(f"not-for-you-{m.why}"))
+
+
+@renders(NoSuchCommand)
+def no_such_command(words: Words, m: NoSuchCommand) -> Rendered:
+    """A command that isn't there."""
+    if not m.near:
+        return say(words("no-such-command"))
+    near = words.list([f"/{name}" for name in m.near])
+    return say(words("no-such-command-near", near=near))
 
 
 @renders(Trouble)

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 from bot.chat.render.registry import button, cut, renders, say
-from bot.chat.render.tutoring import clock, fitted, shortened, week_in_words
+from bot.chat.render.tutoring import clock, fitted, in_rows, line_text, shortened, week_in_words
 from bot.chat.rendered import Rendered
 from bot.chat.words import Text, Words, bold, join, plain
 from bot.messages import (
     AgendaShown,
     DoubtShown,
+    FamilyChanged,
+    HoldsShown,
     MapShown,
     NoDoubts,
     PaceShown,
@@ -149,3 +151,24 @@ def agenda_shown(words: Words, m: AgendaShown) -> Rendered:
         lines.append(words("agenda-fresh", ask=point.fresh[:500], answer=point.answer))
         parts.append(join(lines, "\n"))
     return say(*parts)
+
+
+@renders(HoldsShown)
+def holds_shown(words: Words, m: HoldsShown) -> Rendered:
+    """What holds for a while."""
+    if not m.rows:
+        return say(words("holds-none", name=m.name))
+    lines = [plain(f"{n}. ") + line_text(words, line) for n, (_, line) in enumerate(m.rows, start=1)]
+    buttons = [
+        button(words, "button-end-n", f"t-run:end {wish}", n=n)
+        for n, (wish, _) in enumerate(m.rows[:40], start=1)
+    ]
+    return say(words("holds-head", name=m.name), fitted(words, lines), buttons=in_rows(buttons, 4))
+
+
+@renders(FamilyChanged)
+def family_changed(words: Words, m: FamilyChanged) -> Rendered:
+    """To the tutor: a parent changed something."""
+    key = "family-took-back" if m.back else "family-changed"
+    head = words(key, name=m.name, household=m.household)
+    return say(head, fitted(words, [line_text(words, line) for line in m.lines]))

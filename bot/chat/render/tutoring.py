@@ -69,6 +69,9 @@ def line_text(words: Words, line: Line) -> Text:
             filled[name] = words.list(value)
         elif name.startswith("date_"):
             filled[name] = words.date(str(value)) if value else ""
+        elif name.startswith("key_"):
+            others = {name: value for name, value in line.holes.items() if not name.startswith("key_")}
+            filled[name] = line_text(words, Line(str(value), others))
         elif name.startswith("time_") and isinstance(value, int):
             filled[name] = clock(value)
         elif name.startswith("week"):
@@ -165,10 +168,11 @@ def changes_shown(words: Words, m: ChangesShown) -> Rendered:
         button(words, "button-undo-n", f"{m.side}-undo:{change}", n=n)
         for n, (change, _, _) in enumerate(m.rows, start=1)
     ]
-    return say(words("changes-head"), fitted(words, lines), buttons=_in_rows(buttons, 3))
+    return say(words("changes-head"), fitted(words, lines), buttons=in_rows(buttons, 3))
 
 
-def _in_rows(buttons: Sequence[Button], width: int) -> list[list[Button]]:
+def in_rows(buttons: Sequence[Button], width: int) -> list[list[Button]]:
+    """Buttons side by side, so many in a row."""
     return [list(buttons[n : n + width]) for n in range(0, len(buttons), width)]
 
 
@@ -219,7 +223,7 @@ def needs_shown(words: Words, m: NeedsShown) -> Rendered:
         reasons = join([line_text(words, reason) for reason in row.reasons], "; ")
         lines.append(bold(row.name) + f" ({row.household}): " + reasons)
     rows = [[button(words, "button-doubts", "t-run:doubts", count=m.doubts)]] if m.doubts else []
-    rows += _in_rows([Button(cut(row.name), f"t-run:today #{row.student}") for row in m.rows[:24]], 3)
+    rows += in_rows([Button(cut(row.name), f"t-run:today #{row.student}") for row in m.rows[:24]], 3)
     if not m.rows:
         return say(words("needs-none"), words("needs-all-fine", count=m.quiet), buttons=rows)
     quiet = words("needs-quiet", count=m.quiet)
@@ -238,7 +242,7 @@ def days_shown(words: Words, m: DaysShown) -> Rendered:
     lines = [bold(row.name) + f" ({row.household}): " + day_row(words, row) for row in m.rows]
     if m.side == "t":
         buttons = [Button(cut(row.name), f"t-run:today #{row.student}") for row in m.rows]
-        rows = _in_rows(buttons[:MOST_BUTTONS], 3)
+        rows = in_rows(buttons[:MOST_BUTTONS], 3)
     else:
         lines = [bold(row.name) + ": " + day_row(words, row) for row in m.rows]
         rows = [

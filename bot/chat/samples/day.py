@@ -21,6 +21,7 @@ from bot.messages import (
     Lead,
     LeaveGroup,
     Message,
+    NoSuchCommand,
     NotForYou,
     NothingNow,
     NothingToPractise,
@@ -49,6 +50,8 @@ SAMPLES: tuple[Message, ...] = (
     NotLinked(to=TO),
     LeaveGroup(to=TO),
     Trouble(to=TO),
+    NoSuchCommand(to=TO),
+    NoSuchCommand(to=TO, near=("items", "item")),
     *(Help(to=TO, role=role) for role in ("student", "shared", "parent", "tutor")),
     *(
         NotForYou(to=TO, why=why)
@@ -60,7 +63,6 @@ SAMPLES: tuple[Message, ...] = (
             "not-earned",
             "too-early",
             "no-student",
-            "no-such-command",
             "no-consent",
         )
     ),

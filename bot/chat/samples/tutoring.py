@@ -17,7 +17,9 @@ from bot.messages import (
     DaysShown,
     DoubtRow,
     DoubtShown,
+    FamilyChanged,
     FromTutor,
+    HoldsShown,
     ItemLine,
     LeftAsIs,
     Line,
@@ -239,4 +241,34 @@ SAMPLES: tuple[Message, ...] = (
     AgendaShown(to=TO, student=WREN, name="Wren"),
     FromTutor(to=TO, tutor="Ines", text="See you on Thursday."),
     FromTutor(to=TO, tutor="Ines", text="Lovely drawing today.", name="Juniper"),
+    HoldsShown(
+        to=TO,
+        student=WREN,
+        name="Wren",
+        rows=(
+            (
+                3,
+                Line(
+                    "holds-pin",
+                    {
+                        "title": TITLE,
+                        "date_from": "2026-09-15",
+                        "date_to": "2026-09-28",
+                        "key_days": "holds-days",
+                    },
+                ),
+            ),
+            (4, Line("holds-days-off", {"date_from": "2026-12-24", "key_days": "holds-days-one"})),
+            (
+                5,
+                Line(
+                    "holds-read-as",
+                    {"typed": "seven", "date_from": "2026-09-14", "key_days": "holds-days-open"},
+                ),
+            ),
+        ),
+    ),
+    HoldsShown(to=TO, student=WREN, name="Wren", rows=()),
+    FamilyChanged(to=TO, name="Tove", household="Bramble", lines=(OFF,)),
+    FamilyChanged(to=TO, name="Tove", household="Bramble", lines=(OFF,), back=True),
 )

@@ -9,7 +9,6 @@ not-for-you-student = That one is for the student. Hand over the phone first.
 not-for-you-not-earned = The worked solution opens after a try with a hint, or when you've asked for help twice. Have a go first.
 not-for-you-too-early = You can stop from the middle of the review on. If today is too much, **Small day** makes it short.
 not-for-you-no-student = Nobody shares this phone.
-not-for-you-no-such-command = I don't know that one. /help shows what there is.
 
 help-student = Here is what you can do.
     
@@ -19,4 +18,6 @@ help-student = Here is what you can do.
 help-shared = Hand the phone to a child with /hand, and take it back with /back.
 help-parent = Each evening you get one message for each child. Nothing needs grading.
 help-tutor = Each change is shown first, and /undo takes back the last one.
+no-such-command = I don’t know that command. /help shows what there is.
+no-such-command-near = I don’t know that command. Did you mean { $near }? /help shows the rest, with examples.
 not-for-you-no-consent = A parent has to agree first. Then we start.

@@ -9,7 +9,8 @@ not-for-you-student = Ese es para el estudiante. Pásale antes el teléfono.
 not-for-you-not-earned = La solución se abre después de un intento con una pista, o cuando hayas pedido ayuda dos veces. Inténtalo primero.
 not-for-you-too-early = Puedes parar desde la mitad del repaso. Si hoy es demasiado, **Día corto** lo acorta.
 not-for-you-no-student = Nadie comparte este teléfono.
-not-for-you-no-such-command = Esa orden no la conozco. /help muestra las que hay.
+no-such-command = Esa orden no la conozco. /help muestra las que hay.
+no-such-command-near = Esa orden no la conozco. ¿Querías decir { $near }? /help muestra el resto, con ejemplos.
 not-for-you-no-consent = Primero tiene que dar permiso uno de los padres. Después empezamos.
 
 help-student = Esto es lo que puedes hacer.
