@@ -2,17 +2,49 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sqlalchemy.orm import Session
 
 from bot.family import consent, join, leave, phone
 from bot.happened import Command, Pressed, Typed
-from bot.messages import Message, NotForYou
+from bot.messages import Changed, FamilyChanged, Message, NotForYou, TakenBack
+from bot.records import people
 from bot.records.people import Person
 from bot.school import asking, changes, effects, orders, overview
 from bot.school.asking import PARENT, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
 from bot.vocabulary import Role
+
+
+def _undo(asked: Asked) -> list[Message]:
+    said = changes.undo_newest(asked, EFFECTS)
+    return [*said, *_tell_tutors(asked.s, asked.person, said)]
+
+
+def _tell_tutors(s: Session, person: Person, said: Sequence[Message]) -> list[Message]:
+    """What a parent changed, or took back, is told to the tutor, so that nothing happens unseen."""
+    told: list[Message] = []
+    for message in said:
+        if not isinstance(message, Changed | TakenBack) or (isinstance(message, Changed) and message.already):
+            continue
+        homes = people.households_of(s, person.id, Role.PARENT)
+        for tutor in dict.fromkeys(home.tutor for home in homes if home.tutor != person.id):
+            phone = people.reach(s, tutor)
+            if phone is not None:
+                names = ", ".join(home.name for home in homes if home.tutor == tutor)
+                told.append(
+                    FamilyChanged(
+                        to=phone.chat,
+                        name=person.name,
+                        household=names,
+                        lines=message.lines,
+                        back=isinstance(message, TakenBack),
+                    )
+                )
+    return told
+
 
 EFFECTS: changes.Effects = {**effects.EFFECTS, "stop": leave.STOP}
 """What the steps of a parent's changes do."""
@@ -34,7 +66,7 @@ FUNCTIONS: dict[str, Function] = {
     "export": leave.export,
     "erase": leave.erase,
     "keep": leave.keep,
-    "undo": lambda asked: changes.undo_newest(asked, EFFECTS),
+    "undo": _undo,
     "changes": changes.show_recent,
     "language": orders.language,
     "help": asking.help_,
@@ -74,7 +106,7 @@ def take_press(s: Session, school: School, person: Person, pressed: Pressed) -> 
     scene = changes.Scene(s, school, person, pressed.at)
     changed = changes.take_press(scene, pressed, EFFECTS)
     if changed is not None:
-        return changed
+        return [*changed, *_tell_tutors(s, person, changed)]
     match pressed.verb:
         case "f-agree":
             return consent.agree(s, person, pressed.ref, pressed.at)

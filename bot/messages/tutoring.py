@@ -294,3 +294,20 @@ class FromTutor(Message, frozen=True, kw_only=True):
     text: str
     name: str = ""
     """The student they are for, on a shared phone."""
+
+
+class HoldsShown(Message, frozen=True, kw_only=True):
+    """What holds for a student for a while: (wish, line)."""
+
+    student: StudentId
+    name: str
+    rows: tuple[tuple[int, Line], ...]
+
+
+class FamilyChanged(Message, frozen=True, kw_only=True):
+    """To the tutor: a parent changed something, or took it back (`back`)."""
+
+    name: str
+    household: str
+    lines: tuple[Line, ...]
+    back: bool = False

@@ -193,8 +193,14 @@ def undo(s: Session, change: int, at: datetime) -> bool:
     return bool(done.rowcount)  # type: ignore[attr-defined]
 
 
-def end_wish(s: Session, wish: int, last: date) -> None:
-    """Let a wish hold until a day and no longer."""
+def find_wish(s: Session, wish: int) -> Wish | None:
+    """Return a wish, in force or not, or None."""
+    row = s.execute(_wishes.where(WishRow.id == wish)).one_or_none()
+    return None if row is None else _wish(row)
+
+
+def end_wish(s: Session, wish: int, last: date | None) -> None:
+    """Let a wish hold until a day and no longer; None: until it is undone."""
     s.execute(update(WishRow).where(WishRow.id == wish).values(ends=last))
 
 

@@ -11,7 +11,7 @@ from sqlalchemy.orm import Session
 
 from bot.happened import Command, Pressed, Typed
 from bot.messages import Choose, CommandShown, CommandsShown, Line, Message, NotForYou, WrongCommand
-from bot.records import attempts, days, focus, people
+from bot.records import attempts, days, focus, people, wishes
 from bot.records.people import Household, Person, Student
 from bot.school import dates
 from bot.school.commands import GROUPS, SPECS, Spec, Who, find
@@ -178,7 +178,7 @@ def without_stroke(typed: Typed, who: Who) -> Command | None:
 def examples_of(asked: Asked, spec: Spec, student: Student | None = None) -> tuple[str, ...]:
     """A command's examples, filled with people and lessons of whoever asks, so that they work as they stand."""
     fitting, number = _with_work(asked, spec.name) if student is None else (None, None)
-    holes = {**_holes(asked, student or fitting), "n": number or "1"}
+    holes = {**_holes(asked, student or fitting), "n": number or "1", "wish": _some_wish(asked)}
     filled = []
     for example in spec.examples:
         if spec.name == "small" and "{" not in example and len(asked.students) != 1:
@@ -208,6 +208,17 @@ def _with_work(asked: Asked, name: str) -> tuple[Student | None, str | None]:
             if fits.get(name, bool(verdicts)):
                 return student, str(sent.place)
     return None, None
+
+
+def _some_wish(asked: Asked) -> str:
+    """The number of a wish that is in force or to come, as an example."""
+    for student in asked.students if asked.name in ("end", "help") and asked.side == TUTOR else ():
+        today = dates.today(student, asked.at)
+        last = today + timedelta(days=400)
+        found = wishes.wishes_for(asked.s, student.id, student.household, student.tutor, today, last)
+        if found:
+            return str(found[0].id)
+    return "12"
 
 
 def _holes(asked: Asked, student: Student | None) -> dict[str, str]:

@@ -79,6 +79,8 @@ SPECS: tuple[Spec, ...] = (
     Spec("items", _T, "next", ("/items {student} 10", "/items {student} auto"), ("cuantos",)),
     Spec("minutes", _GROWN_UP, "next", ("/minutes {student} 30",), ("minutos",)),
     Spec("review", _T, "next", ("/review {student}", "/review {student} {weekday}"), ("repaso",)),
+    Spec("holds", _T, "next", ("/holds {student}",), ("vigente",)),
+    Spec("end", _T, "next", ("/end {wish}",), ("terminar",), offered=False),
     # Days and hours
     Spec("off", _GROWN_UP, "when", ("/off {student} {weekday}", "/off all {range}"), ("libre",)),
     Spec("sick", _GROWN_UP, "when", ("/sick {student}", "/sick {student} 3"), ("enfermo",)),

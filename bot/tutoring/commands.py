@@ -11,7 +11,7 @@ from bot.school import asking, changes, effects, orders, overview
 from bot.school.asking import TUTOR, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
-from bot.tutoring import accept, adjust, course, lasting, looking, needs, people, standing, words
+from bot.tutoring import accept, adjust, course, holding, lasting, looking, needs, people, standing, words
 from bot.vocabulary import Role
 
 EFFECTS: changes.Effects = {
@@ -19,6 +19,7 @@ EFFECTS: changes.Effects = {
     **people.EFFECTS,
     "grading": accept.GRADING,
     "tell": words.TELL,
+    "end-wish": holding.END,
 }
 """What the steps of a tutor's changes do."""
 
@@ -42,6 +43,8 @@ FUNCTIONS: dict[str, Function] = {
     "items": lasting.items,
     "minutes": orders.minutes,
     "review": lasting.review,
+    "holds": holding.show,
+    "end": holding.end,
     "off": orders.off,
     "sick": orders.sick,
     "open": course.open_,

@@ -5,7 +5,17 @@ import re
 from support.group import Group, Somebody, only
 from support.steering import does, stored, undoes, words_of
 
-from bot.messages import CannotUndo, Changed, Choose, PlanShown, Preview, TakenBack, WrongCommand
+from bot.messages import (
+    CannotUndo,
+    Changed,
+    Choose,
+    FamilyChanged,
+    HoldsShown,
+    PlanShown,
+    Preview,
+    TakenBack,
+    WrongCommand,
+)
 from bot.planner.plan import DayKind
 from bot.records.days import ItemState
 from bot.vocabulary import Part, Why
@@ -273,3 +283,25 @@ def test_several_lessons_with_a_word_are_offered(ines: Somebody, group: Group) -
     asked = only(Choose, ines.types("/lesson wren numbers"))
     assert len(asked.options) > 1
     assert all(re.search("number", title, re.IGNORECASE) for title in asked.options)
+
+
+def test_what_holds_for_a_while_can_be_ended_early_and_that_be_undone(
+    worked: Somebody, ines: Somebody, group: Group
+) -> None:
+    does(ines, "/pin wren times tables")
+    group.at(10, day=3)
+    ((wish, line),) = only(HoldsShown, ines.types("/holds wren")).rows
+    assert line.key == "holds-pin"
+    done = does(ines, f"/end {wish}")
+    group.at(11, day=4)
+    assert only(HoldsShown, ines.types("/holds wren")).rows == ()
+    group.at(9, day=4)
+    undoes(ines, done)
+    assert len(only(HoldsShown, ines.types("/holds wren")).rows) == 1
+
+
+def test_what_a_parent_changes_is_told_to_the_tutor(ines: Somebody, tove: Somebody) -> None:
+    said = does(tove, "/off wren tomorrow")
+    told = only(FamilyChanged, said)
+    assert told.to == ines.chat and told.name == "Tove" and not told.back
+    assert only(FamilyChanged, undoes(tove, said)).back
