@@ -36,6 +36,7 @@ _TODAY = {"today", "hoy"}
 _TOMORROW = {"tomorrow", "manana"}
 _YESTERDAY = {"yesterday", "ayer"}
 _TO = {"-", "–", "—", "to", "until", "till", "a", "al", "hasta"}
+_FROM = {"from", "on", "del", "desde", "el"}
 _ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
 _DAY = re.compile(r"(\d{1,2})(?:st|nd|rd|th|\.)?")
 _HOUR = re.compile(r"(\d{1,2})(?:[:.h](\d{2}))?\s*(h|am|pm|a\.m\.|p\.m\.)?", re.IGNORECASE)
@@ -74,7 +75,8 @@ def take_dates(text: str, today: date, *, past: bool = False) -> tuple[Span | No
             second = _date_at(words, end + 1, start, False)
             if second is not None:
                 last, end = second[0], end + 1 + second[1]
-        return Span(start, last), " ".join(words[:at] + words[end:])
+        before = words[: at - 1] if at and fold(words[at - 1]) in _FROM else words[:at]
+        return Span(start, last), " ".join(before + words[end:])
     return None, " ".join(words)
 
 
@@ -107,7 +109,7 @@ def _date_at(words: list[str], at: int, today: date, past: bool) -> tuple[date, 
         return _with(_on(int(day[1]), fold(words[at + 2]), today, past), 3)
     if day and after in MONTH:
         return _with(_on(int(day[1]), after, today, past), 2)
-    if day and after in ("-", "–") and at + 3 < len(words) and fold(words[at + 3]) in MONTH:  # 24 - 28 dec
+    if day and after in _TO and at + 3 < len(words) and fold(words[at + 3]) in MONTH:  # 24 - 28 dec
         return _with(_on(int(day[1]), fold(words[at + 3]), today, past), 1)
     if word in MONTH and (day := _DAY.fullmatch(after)):
         return _with(_on(int(day[1]), word, today, past), 2)
