@@ -1,6 +1,6 @@
 """Make the README's pictures from the demo: the day is lived in a browser, three sheets are kept, small.
 
-    .venv/bin/python tests/browser/screenshots.py
+Run it with `make screenshots`.
 """
 
 from __future__ import annotations
