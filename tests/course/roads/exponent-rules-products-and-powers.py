@@ -40,7 +40,7 @@ def power_of_a_power(a, m, n):
 
 
 def letters_and_a_lone_one(m, n):
-    return _written(_power("x", m) + ["x"] + _power("x", n))
+    return _written([*_power("x", m), "x", *_power("x", n)])
 
 
 def layers_and_folds(a, m, n, choices):
