@@ -5,7 +5,7 @@ from support.group import Group, only
 from support.steering import does, stored, words_of
 
 from bot import demo
-from bot.messages import Choose, CommandShown, Help, NotForYou, WrongCommand
+from bot.messages import Choose, CommandShown, NoSuchCommand, NotForYou, WrongCommand
 from bot.school.commands import SPECS, Who
 
 PARENTS = [spec for spec in SPECS if Who.PARENT in spec.who]
@@ -29,7 +29,9 @@ def test_examples_of_help_work_as_they_stand(group: Group, phone: demo.Phone) ->
         assert shown.examples or spec.name == "small", spec.name
         for example in shown.examples:
             said = parent.types(example)
-            refused = [each for each in said if isinstance(each, WrongCommand | Choose | NotForYou | Help)]
+            refused = [
+                each for each in said if isinstance(each, WrongCommand | Choose | NotForYou | NoSuchCommand)
+            ]
             assert said and not refused, (example, words_of(refused))
             assert words_of(said) and words_of(said, "es")
 

@@ -15,7 +15,7 @@ from support.steering import does, stored, undoes, words_of
 from bot import demo
 from bot.clock.leavings import Leavings
 from bot.family import leave
-from bot.messages import ConsentAsked, EraseKept, Exported, NotForYou, NotLinked, TutorTold, WrongCommand
+from bot.messages import ConsentAsked, EraseKept, Exported, NoSuchCommand, NotLinked, TutorTold, WrongCommand
 from bot.records import files, people
 from bot.records.base import all_tables, transaction
 from bot.vocabulary import Part
@@ -179,4 +179,4 @@ def test_a_child_with_another_home_stays_there(new, rosalind: Somebody, group: G
 
 
 def test_a_child_can_erase_nothing(tove: Somebody, group: Group) -> None:
-    assert [type(each) for each in group.who(demo.WREN).types("/erase")] == [NotForYou]
+    assert [type(each) for each in group.who(demo.WREN).types("/erase")] == [NoSuchCommand]

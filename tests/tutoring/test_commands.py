@@ -5,7 +5,7 @@ from support.group import Group, Somebody, only
 from support.steering import does, stored, words_of
 
 from bot import family, tutoring
-from bot.messages import Choose, CommandShown, CommandsShown, Help, Message, NotForYou, WrongCommand
+from bot.messages import Choose, CommandShown, CommandsShown, Message, NoSuchCommand, NotForYou, WrongCommand
 from bot.school.commands import BY_NAME, SPECS, Who, commands_for
 from bot.vocabulary import Role
 
@@ -47,7 +47,9 @@ def test_examples_of_help_work_as_they_stand(worked: Somebody, ines: Somebody) -
         assert shown.examples, spec.name
         for example in shown.examples:
             said = ines.types(example)
-            refused = [each for each in said if isinstance(each, WrongCommand | Choose | NotForYou | Help)]
+            refused = [
+                each for each in said if isinstance(each, WrongCommand | Choose | NotForYou | NoSuchCommand)
+            ]
             assert said and not refused, (example, words_of(refused))
             assert words_of(said) and words_of(said, "es"), example
 
@@ -71,6 +73,6 @@ def test_a_command_may_be_typed_without_its_stroke(ines: Somebody) -> None:
 
 def test_a_command_of_another_role_is_none(tove: Somebody, group: Group) -> None:
     before = stored(group.engine)
-    only(NotForYou, tove.types("/plan wren"))
-    only(NotForYou, tove.types("/tell wren hello"))
+    only(NoSuchCommand, tove.types("/plan wren"))
+    only(NoSuchCommand, tove.types("/tell wren hello"))
     assert stored(group.engine) == before

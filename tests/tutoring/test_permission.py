@@ -8,7 +8,7 @@ from support.group import Group, Somebody
 from support.steering import stored, words_of
 
 from bot import demo
-from bot.messages import Changed, Help, NotForYou, NotLinked, Preview, WrongCommand
+from bot.messages import Changed, Help, NoSuchCommand, NotForYou, NotLinked, Preview, WrongCommand
 from bot.records import attempts, people, wishes
 from bot.records.base import transaction
 from bot.school.commands import SPECS, Who
@@ -104,7 +104,10 @@ def test_a_command_is_followed_only_by_whom_the_table_allows(peopled: Group, kin
         if who is None:
             assert [type(each) for each in said] == [NotLinked]
         elif who not in spec.who:
-            assert all(isinstance(each, NotForYou | Help) for each in said), (spec.name, words_of(said))
+            assert all(isinstance(each, NotForYou | NoSuchCommand | Help) for each in said), (
+                spec.name,
+                words_of(said),
+            )
         elif kind not in OURS and spec.name not in NAMING:
             assert "Wren" not in words_of(said), (spec.name, words_of(said))
             assert not any(isinstance(each, Preview) for each in said), spec.name
@@ -119,7 +122,7 @@ def test_a_childs_command_does_nothing_for_whom_it_is_not(peopled: Group, kind: 
         if who is not None and who in spec.who:
             continue
         said = Somebody(peopled, chat).types(f"/{spec.name}")
-        refusal = NotForYou | NotLinked | Help | WrongCommand
+        refusal = NotForYou | NoSuchCommand | NotLinked | Help | WrongCommand
         assert all(isinstance(each, refusal) for each in said), (spec.name, words_of(said))
         assert counted(peopled.engine) == before, spec.name
 
