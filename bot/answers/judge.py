@@ -53,9 +53,14 @@ def judge(typed: str, key: Key, taught: Mapping[str, str] = MappingProxyType({})
         return Judgement(Verdict.UNREADABLE, trouble="too-long")
     if typed.strip() == _as_stored(key):
         return Judgement(Verdict.RIGHT, read_as=typed.strip())
-    text = small(normal(typed))
-    if taught and taught.get(text) == key.answer:
+    if taught and taught.get(taught_form(typed)) == key.answer:
         return Judgement(Verdict.RIGHT, read_as=typed.strip(), reason="taught")
+    return judge_by_reading(typed, key)
+
+
+def judge_by_reading(typed: str, key: Key) -> Judgement:
+    """As `judge`, without its short cut for an answer exactly as stored: for proofs that a key reads its own."""
+    text = small(normal(typed))
     try:
         finding = _graded(text, key)
     except Unreadable as trouble:

@@ -100,6 +100,8 @@ def _half(text: str) -> tuple[int | None, str]:
 def grade_time(text: str, key: Key) -> Finding:
     """Grade a length of time or a time of day. Raises Unreadable."""
     want = _wanted(key.answer)
+    if want.clock is None and want.length is None:
+        raise ValueError(f"the stored time '{key.answer}' is neither a length of time nor a time of day")
     options = [one for one in alternatives(text) if one]
     if len(options) > 12:
         raise Unreadable("several-answers")

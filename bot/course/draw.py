@@ -2,29 +2,34 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
 
 from bot.answers.key import Key, Misstep
-from bot.course import figures
 from bot.course.faults import CourseErrors, Fault
 from bot.course.fill import Draw, grouped, key_text, same_thing
-from bot.course.item import Figure, Item, Step, runs
+from bot.course.fill_figure import fill_figure
+from bot.course.item import Item, Step, runs
 from bot.course.lesson import Template
 from bot.course.prepare import prepare, read_once
 from bot.course.prepared import Case, Prepared, Slot, Text
-from bot.course.vary import Chance, EmptyRange, kept, vary
-from bot.course.words import as_tree
+from bot.course.recipes import Rows
+from bot.course.vary import Chance, Disagree, EmptyRange, kept, vary
+from bot.course.words import Worth, as_tree, work_out
 from bot.course.year import Course
 from bot.maths.read import Unreadable
 from bot.maths.show import plain
-from bot.maths.tree import Call, Equation, Inequality, Listing, Point, Ratio, Tree, letters_in, number
+from bot.maths.tree import Call, Equation, Inequality, Letter, Listing, Point, Ratio, Tree, letters_in, number
 from bot.maths.value import SHOWN_AS, Undefined, value
 from bot.vocabulary import TemplateId
 
 ATTEMPTS = 4000
 """After so many draws that didn't fit the template is taken to have none."""
+
+
+OWN = 200
+"""Draws of what is left open, where some numbers are given."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,7 +92,48 @@ def prepared_of(course: Course, template: Template) -> Prepared:
     return ready
 
 
-def try_once(course: Course, prepared: Prepared, seed: int, attempt: int) -> Drawn | Thrown:
+def key_with(
+    course: Course, template: Template, letters: Mapping[str, str], words: Mapping[str, str]
+) -> Key | Thrown:
+    """What the template takes to be right for numbers of one's own, such as those of a published exercise.
+
+    `letters` gives some or all of the drawn numbers as typed maths (a list as `2, 5, 7`), in or out of their ranges;
+    the rest is drawn so that every number that is a formula of others agrees with it. Where the author's formulas
+    leave no such numbers (p = 3 k for a p of 7), the numbers given win, unless the answer is one of them as it stands.
+    `words` choose the rows of words. The author's wishes (`where`, missteps that differ) don't count here.
+    """
+    prepared = prepared_of(course, template)
+    fixed = {name: work_out(read_once(text), {}) for name, text in letters.items()}
+    bare = any(_names_a_number(case) for case in prepared.answer)
+    last = Thrown("undefined")
+    for attempt in range(2 * OWN):
+        agreeing = bare or attempt < OWN
+        chance = Chance(f"{template.id}/own/{attempt}")
+        chosen: dict[str, str] = {}
+        for rows in template.recipe.words:
+            fit = _fitting(rows, fixed, words) or rows
+            chosen.update(fit[chance.below(len(fit))])
+        begun = {name: value(read_once(chosen[name])) for name in prepared.row_letters} | fixed
+        try:
+            found = vary(prepared.order, chance, begun, agreeing)
+            return _Making(
+                course, prepared, Draw(found, chosen, prepared.decimals, course.plurals), chance
+            ).key()
+        except EmptyRange:
+            last = Thrown("undefined", "an empty range")
+        except Undefined as undefined:
+            last = Thrown("undefined", undefined.kind)
+        except Disagree as other:
+            last = Thrown("formula", f"{other} isn't what its formula gives")
+    return last
+
+
+def try_once(
+    course: Course,
+    prepared: Prepared,
+    seed: int,
+    attempt: int,
+) -> Drawn | Thrown:
     """One attempt at a seed: an item, or why this draw doesn't do."""
     chance = Chance(f"{prepared.template.id}/{seed}/{attempt}")
     words: dict[str, str] = {}
@@ -109,6 +155,22 @@ def try_once(course: Course, prepared: Prepared, seed: int, attempt: int) -> Dra
         return Thrown("undefined", undefined.kind)
 
 
+def _names_a_number(case: Case) -> bool:
+    """Whether an answer is a drawn number as it stands: `s`, `x = s`."""
+    gives = case.gives.sides[-1] if isinstance(case.gives, Equation) else case.gives
+    return isinstance(gives, Letter)
+
+
+def _fitting(rows: Rows, fixed: Mapping[str, Worth], wanted: Mapping[str, str]) -> Rows:
+    """The rows that hold the wanted words, and for letters that stand in them the numbers."""
+    return tuple(
+        row
+        for row in rows
+        if all(row.get(name, word) == word for name, word in wanted.items())
+        and all(value(read_once(row[name])) == worth for name, worth in fixed.items() if name in row)
+    )
+
+
 @dataclass(frozen=True, slots=True)
 class _Answer:
     """An answer or misstep with the numbers in: as text for the key, and as maths where it is some."""
@@ -124,6 +186,15 @@ class _Making:
         self.course, self.prepared, self.draw, self.chance = course, prepared, draw_, chance
         self.template = prepared.template
         self.recipe = self.template.recipe
+
+    def key(self) -> Key:
+        """The key alone, whatever the rest of the item would be."""
+        answer = self._answer(self.prepared.answer)
+        if answer is None:
+            raise Undefined("no-number", "no case of the answer holds")
+        answer = self._as_choice(answer)
+        choices = self._written_choices()
+        return self._key(answer, self._bare(self.prepared.accept), tuple(one.text for one in choices), {})
 
     def item(self, seed: int) -> Drawn | Thrown:
         answer = self._answer(self.prepared.answer)
@@ -146,17 +217,7 @@ class _Making:
             run.text in (answer.text, grouped(answer.text)) for hint in hints for run in runs(hint)
         ):
             return Thrown("clash", "a hint shows the answer")
-        say = {name: self.course.missteps[name].say for name in missteps}
-        key = Key(
-            answer=answer.text,
-            form=self.recipe.form,
-            unit=text(self.prepared.unit, marks=False) or None,
-            given=self._bare(self.prepared.given),
-            accept=accept,
-            choices=choices,
-            form_is_the_skill=self.recipe.form_is_the_skill,
-            missteps=tuple(Misstep(name, wrong.text, say[name]) for name, wrong in missteps.items()),
-        )
+        key = self._key(answer, accept, choices, missteps)
         lesson = self.course.title_of(template)
         return Drawn(
             Item(
@@ -179,6 +240,21 @@ class _Making:
         )
 
     # Answers -------------------------------------------------------------------------------------------
+
+    def _key(
+        self, answer: _Answer, accept: str | None, choices: tuple[str, ...], missteps: Mapping[str, _Answer]
+    ) -> Key:
+        say = {name: self.course.missteps[name].say for name in missteps}
+        return Key(
+            answer=answer.text,
+            form=self.recipe.form,
+            unit=self.draw.text(self.prepared.unit, marks=False) or None,
+            given=self._bare(self.prepared.given),
+            accept=accept,
+            choices=choices,
+            form_is_the_skill=self.recipe.form_is_the_skill,
+            missteps=tuple(Misstep(name, wrong.text, say[name]) for name, wrong in missteps.items()),
+        )
 
     def _answer(self, cases: tuple[Case, ...]) -> _Answer | None:
         gives = self.draw.case(cases)
@@ -224,8 +300,10 @@ class _Making:
 
     def _as_choice(self, one: _Answer) -> _Answer:
         """The written choice that equals this answer (`max(a/b, c/d)` may mean the button a/b)."""
-        choices = [found for cases in self.prepared.choices if (found := self._answer(cases)) is not None]
-        return next((choice for choice in choices if self._same(one, choice)), one)
+        return next((choice for choice in self._written_choices() if self._same(one, choice)), one)
+
+    def _written_choices(self) -> list[_Answer]:
+        return [found for cases in self.prepared.choices if (found := self._answer(cases)) is not None]
 
     def _same(self, one: _Answer, other: _Answer) -> bool:
         if one.tree is None or other.tree is None:
@@ -240,8 +318,7 @@ class _Making:
             return ()
         if not self.prepared.choices:
             return self._made_choices([answer, *missteps.values()])
-        found = [choice for cases in self.prepared.choices if (choice := self._answer(cases)) is not None]
-        shown = [choice.text for choice in found]
+        shown = [choice.text for choice in self._written_choices()]
         if len(set(shown)) < len(shown):
             return Thrown("clash", "two choices are the same")
         for name, one in {"the answer": answer, **missteps}.items():
@@ -305,78 +382,3 @@ def _is_formula(tree: Tree) -> bool:
     return not isinstance(tree, (Equation, Inequality, Ratio, Point, Listing)) and not (
         isinstance(tree, Call) and tree.name in SHOWN_AS
     )
-
-
-# Figures -------------------------------------------------------------------------------------------------
-
-
-def fill_figure(recipe: figures.Figure | None, draw_: Draw) -> Figure | None:
-    """A figure with the numbers in; None where there is none."""
-    if recipe is None:
-        return None
-    kind = figures.KINDS[str(recipe["figure"])]
-    return figures.fill(kind, {name: one for name, one in recipe.items() if name != "figure"}, _putter(draw_))
-
-
-def _putter(draw_: Draw) -> Callable[[figures.Holds, str], str]:
-    def put(holds: figures.Holds, text: str) -> str:
-        for word, meaning in draw_.words.items():
-            text = text.replace(f"{{{word}}}", meaning)
-        match holds:
-            case figures.Holds.WORDS | figures.Holds.CHOICE:
-                return text
-            case figures.Holds.NUMBER:
-                return _number_or_list(text, draw_)
-            case figures.Holds.EXPRESSION:
-                return _expression(text, draw_)
-        return _label(text, draw_)
-
-    return put
-
-
-def _number_or_list(text: str, draw_: Draw) -> str:
-    try:
-        tree = read_once(text)
-    except Unreadable:
-        return text
-    worth = draw_.worth(tree)
-    decimal = bool(letters_in(tree) & draw_.decimals) or "." in text
-    each = worth if isinstance(worth, tuple) else (worth,)
-    return ", ".join(plain(number(one, decimal)) for one in each)
-
-
-def _expression(text: str, draw_: Draw) -> str:
-    try:
-        return draw_.bare(read_once(text))
-    except Unreadable:
-        return text
-
-
-def _label(text: str, draw_: Draw) -> str:
-    """A label: maths, then unit words if wanted. A last letter that wasn't drawn is a unit: `a m`, `a b cm`."""
-    if text in ("unknown", "none", ""):
-        return text
-    before, _, last = text.rpartition(" ")
-    for maths, unit in ((text, ""), (before, last)):
-        try:
-            tree = read_once(maths)
-        except Unreadable:
-            continue
-        if unit or len(maths) == 1 or letters_in(tree) <= draw_.letters.keys() or "=" in maths:
-            try:
-                shown = draw_.bare(Call("value", (tree,))) if _is_value(tree, draw_) else draw_.bare(tree)
-            except Undefined:
-                continue
-            return f"{shown} {unit}".rstrip().replace(" °", "°")  # degrees stand close to their number
-    return text
-
-
-def _is_value(tree: Tree, draw_: Draw) -> bool:
-    """Whether a label is a number to be worked out (`2 a`), not maths to be shown (`x + 3`, `mixed(r)`)."""
-    if isinstance(tree, Call) or not letters_in(tree) <= draw_.letters.keys():
-        return False
-    try:
-        value(tree, draw_.letters)
-    except Undefined:
-        return False
-    return bool(letters_in(tree)) and not letters_in(tree) & draw_.decimals

@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
-from bot.course.draw import fill_figure
 from bot.course.explain import explain
 from bot.course.faults import nearest
 from bot.course.fill import Draw, grouped
+from bot.course.fill_figure import fill_figure
 from bot.course.item import Figure, Step
 from bot.course.lesson import (
     Card,

@@ -27,6 +27,7 @@ from bot.maths.tree import (
     every,
     letters_in,
 )
+from bot.maths.value import Undefined, value
 
 _PARTS = re.compile(r"`([^`]*)`|\{(\w+)(?: for ([^}]+))?\}")
 _LOOSE_MATHS = re.compile(r"(?<![\w`])[a-zA-Z\d]+ ?[=×÷^+] ?[a-zA-Z\d]+(?![\w`])")
@@ -178,6 +179,7 @@ class Preparer:
 
     def prepare(self) -> Prepared | None:
         recipe, template = self.recipe, self.template
+        self._rows()
         drawn = {
             name: self.tree(written.text, written, "varies", f"draw {name}")
             for name, written in recipe.draw.items()
@@ -205,6 +207,20 @@ class Preparer:
             checks=tuple(self.text(check, "check") for check in template.checks),
         )
         return None if self.faults else prepared
+
+    def _rows(self) -> None:
+        """In rows of words a name of one letter holds numbers, a longer one words."""
+        at = Written("", self.template.line)
+        for rows in self.recipe.words:
+            for name in rows[0]:
+                bad = next((row[name] for row in rows if not _is_number(row[name])), None)
+                if len(name) == 1 and bad is not None:
+                    what = f"{name} has a name of one letter, so it stands for a number; '{bad}' is none."
+                    self.fault("row-word", at, what, "Give words a name of several letters.", "", "words")
+                elif len(name) > 1 and bad is None:
+                    what = f"{name} holds numbers, but a name of several letters stands for words."
+                    fix = f"Give it one letter, and write `{name[0]}` where it is used."
+                    self.fault("row-number", at, what, fix, "", "words")
 
     def _shown(self, written: Written | None, label: str) -> Text | None:
         if written is None:
@@ -255,6 +271,14 @@ class Preparer:
             for name in ready:
                 placed[name] = waiting.pop(name)
         return tuple(placed.items()) if good else None
+
+
+def _is_number(text: str) -> bool:
+    try:
+        value(read_once(text))
+    except (Unreadable, Undefined):
+        return False
+    return True
 
 
 def _decimal_letters(order: Sequence[tuple[str, Tree]]) -> Iterator[str]:

@@ -2,54 +2,36 @@
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Callable, Iterator
-from dataclasses import dataclass, field
+import multiprocessing
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from concurrent.futures import ProcessPoolExecutor
+from dataclasses import dataclass
 from pathlib import Path
 
-from bot.answers.judge import judge
-from bot.course import figures
-from bot.course.chain import Problem, chain_faults
-from bot.course.draw import ATTEMPTS, Drawn, try_once
 from bot.course.faults import Fault
-from bot.course.item import Item, RunKind, runs
-from bot.course.lesson import HandsOn, Lesson, Template
+from bot.course.lesson import HandsOn, Lesson
 from bot.course.load import load_with_faults
-from bot.course.prepare import prepare
-from bot.course.prepared import Prepared
+from bot.course.prove_template import TemplateReport, check_template
 from bot.course.rules import lesson_faults, skill_faults
 from bot.course.year import Course
-from bot.vocabulary import Verdict
 
 DRAWS = 300
-FEWEST = 50
-"""Different items a template must be able to make; names and places are left out of the count."""
-TYPED = 12
-"""Characters at most that a student types for one answer."""
-LARGEST = 10**11
-
-
-@dataclass
-class TemplateReport:
-    """What the draws of one template showed."""
-
-    template: Template
-    draws: int = 0
-    different: int = 0
-    kept: float = 1.0
-    """Share of draws that `where` let through."""
-    clashed: float = 0.0
-    """Of these, the share thrown away because answer, missteps or hints coincided or a bottom was 0."""
-    work: float = 0.0
-    """How much work an item is: lines of its solution and operations in the first."""
-    faults: list[Fault] = field(default_factory=list)
 
 
 @dataclass
 class Report:
-    """What a check of the whole course found."""
+    """What a check of the whole course found. `warnings` are worth a look and no faults."""
 
     course: Course
+    faults: list[Fault]
+    templates: list[TemplateReport]
+    warnings: list[Fault]
+
+
+@dataclass
+class LessonReport:
+    """What the check of one lesson found."""
+
     faults: list[Fault]
     templates: list[TemplateReport]
 
@@ -58,223 +40,67 @@ Progress = Callable[[str], None]
 
 
 def check_folder(
-    folder: Path, draws: int = DRAWS, only: str = "", progress: Progress | None = None
+    folder: Path,
+    draws: int = DRAWS,
+    only: str = "",
+    progress: Progress | None = None,
+    processes: int = 1,
 ) -> Report:
-    """Check the course in a folder; `only` limits the draws to lessons whose id or unit folder holds the text."""
+    """Check the course in a folder; `only` limits it to lessons whose id or unit folder holds the text.
+
+    Lessons don't depend on each other's draws, so several `processes` share them. A file that can't be read takes
+    nothing away from the others.
+    """
     course, faults = load_with_faults(folder)
     faults = list(faults)
     reports: list[TemplateReport] = []
-    for holder in course.holders:
-        chosen = only in holder.file
+    chosen = [holder for holder in course.holders if only in holder.file]
+    for holder, found in zip(chosen, _each(course, chosen, draws, min(processes, len(chosen))), strict=True):
         if progress:
             progress(holder.title)
-        if chosen:
-            faults += skill_faults(course, holder)
-            faults += lesson_faults(course, holder)
-        for template in holder.templates if chosen else ():
-            report = check_template(course, holder, template, draws)
-            reports.append(report)
-            faults += report.faults
-        if chosen and isinstance(holder, Lesson):
-            faults += _rising(holder, [report for report in reports if report.template.lesson == holder.id])
+        faults += found.faults
+        reports += found.templates
+    warnings = [fault for report in reports for fault in report.warnings]
+    return Report(course, _in_order(faults, only), reports, _in_order(warnings, only))
+
+
+def check_lesson(course: Course, holder: Lesson | HandsOn, draws: int) -> LessonReport:
+    """Check one lesson: the rules for what stands around the numbers, then draws of each template."""
+    faults = [*skill_faults(course, holder), *lesson_faults(course, holder)]
+    reports = [check_template(course, holder, template, draws) for template in holder.templates]
+    faults += [fault for report in reports for fault in report.faults]
+    if isinstance(holder, Lesson):
+        faults += _rising(holder, reports)
+    return LessonReport(faults, reports)
+
+
+def _in_order(faults: Iterable[Fault], only: str) -> list[Fault]:
     kept = [fault for fault in faults if only in fault.file]
-    return Report(course, sorted(kept, key=lambda fault: (fault.file, fault.line)), reports)
+    return sorted(kept, key=lambda fault: (fault.file, fault.line))
 
 
-def check_template(
-    course: Course, holder: Lesson | HandsOn, template: Template, draws: int
-) -> TemplateReport:
-    """Draw a template many times and check each item."""
-    report = TemplateReport(template)
-    prepared, faults = prepare(template, holder.file, course.missteps)
-    report.faults += faults
-    if prepared is None or faults:
-        return report
-    course.ready[template.id] = prepared
-    fixed = not prepared.order and not template.recipe.words
-    _Drawing(course, holder, prepared, report).run(1 if fixed else draws)
-    return report
+def _each(
+    course: Course, holders: Sequence[Lesson | HandsOn], draws: int, processes: int
+) -> Iterator[LessonReport]:
+    if processes < 2:
+        yield from (check_lesson(course, holder, draws) for holder in holders)
+        return
+    # A spawned process inherits no threads (a progress bar has one) and no half-filled caches.
+    with ProcessPoolExecutor(processes, multiprocessing.get_context("spawn"), _take, (course, draws)) as pool:
+        yield from pool.map(_check_named, [holder.id for holder in holders])
 
 
-class _Drawing:
-    """The draws of one template: what was seen, and each kind of fault once, with the draw that showed it."""
-
-    def __init__(
-        self, course: Course, holder: Lesson | HandsOn, prepared: Prepared, report: TemplateReport
-    ) -> None:
-        self.course, self.holder, self.prepared, self.report = course, holder, prepared, report
-        self.template = prepared.template
-        self.why: Counter[str] = Counter()
-        self.details: Counter[str] = Counter()
-        self.said: set[str] = set()
-        self.answers: Counter[str] = Counter()
-
-    def run(self, draws: int) -> None:
-        seen: set[str] = set()
-        items: list[Drawn] = []
-        for seed in range(draws):
-            drawn = self._draw(seed)
-            if drawn is None:
-                return
-            items.append(drawn)
-            seen.add(_numbers_of(drawn))
-            self._check(drawn)
-        report = self.report
-        report.draws, report.different = draws, len(seen)
-        tried = sum(self.why.values()) + draws
-        passed = tried - self.why["where"]
-        report.kept, report.clashed = passed / tried, 1 - draws / passed
-        report.work = sum(_work(drawn.item) for drawn in items) / draws
-        if draws > 1:
-            self._shares(draws)
-            self._varied(items, draws)
-
-    def fault(self, kind: str, what: str, fix: str = "", line: int = 0, shown: str = "") -> None:
-        if kind not in self.said:
-            self.said.add(kind)
-            where = f"template {self.template.name}"
-            self.report.faults.append(
-                Fault(kind, self.holder.file, line or self.template.line, what, fix, where, shown)
-            )
-
-    def _draw(self, seed: int) -> Drawn | None:
-        for attempt in range(ATTEMPTS):
-            found = try_once(self.course, self.prepared, seed, attempt)
-            if isinstance(found, Drawn):
-                return found
-            self.why[found.why] += 1
-            self.details[f"{found.why}: {found.detail}"] += 1
-        self.fault("no-draws", "No draw of this template fits.", self._most_often())
-        return None
-
-    def _most_often(self) -> str:
-        reason, _count = self.details.most_common(1)[0]
-        return {"where: ": "`where` keeps none: widen the ranges."}.get(
-            reason, f"Most were thrown away by {reason}."
-        )
-
-    def _shares(self, draws: int) -> None:
-        report = self.report
-        if report.clashed > 0.5:
-            self.fault(
-                "clashes",
-                f"{report.clashed:.0%} of the draws were thrown away.",
-                self._most_often(),
-            )
-        if report.kept < 0.02:
-            self.fault(
-                "starved",
-                f"`where` keeps only {report.kept:.1%} of the draws.",
-                "Draw the numbers so that they fit by themselves, for instance c: a s + b.",
-            )
-        if report.different < min(FEWEST, draws // 2):
-            self.fault(
-                "too-few",
-                f"Only {report.different} different items in {draws} draws.",
-                f"Widen the ranges: {FEWEST} are wanted.",
-            )
-
-    def _varied(self, items: list[Drawn], draws: int) -> None:
-        most = self.answers.most_common(1)[0][1] / draws
-        words = all(not drawn.item.key.answer[:1].isdigit() for drawn in items)
-        if self.template.by_button and words and most > 0.8 and self.template.recipe.form == "yes-no":
-            self.fault("always-same", f"{most:.0%} of the answers are the same.", "Let both answers come up.")
-        ask_shows = sum(_shows(drawn.item.ask, drawn.item.key.answer) for drawn in items) / draws
-        if ask_shows > 0.5 and not self.template.by_button and not isinstance(self.holder, HandsOn):
-            self.fault(
-                "answer-in-question", "The question shows its own answer.", "Leave the unknown a letter."
-            )
-
-    def _check(self, drawn: Drawn) -> None:
-        item = drawn.item
-        self.answers[item.key.answer] += 1
-        told = with_numbers(drawn)
-        problems = [*answer_problems(item), *chain_faults(item, self.template), *figure_problems(item)]
-        for problem in problems:
-            line = problem.line or self.template.line
-            self.fault(problem.kind, f"{problem.what}{told}", problem.fix, line, problem.shown)
-        if not isinstance(self.holder, HandsOn):
-            self._sizes(item, told)
-
-    def _sizes(self, item: Item, told: str) -> None:
-        # Missteps may be large, the student's own number isn't.
-        if len(item.key.answer) > TYPED and not item.choices:
-            self.fault(
-                "long-answer",
-                f"`{item.key.answer}` is {len(item.key.answer)} characters to type{told}",
-                f"At most {TYPED}, or offer choices.",
-            )
-        if item.key.form == "choice" and len(item.choices) > 5:
-            self.fault("many-choices", f"{len(item.choices)} buttons are too many{told}", "At most five.")
-        if (
-            item.choices
-            and len({*item.choices} - {item.key.answer} - {m.answer for m in item.key.missteps}) > 1
-        ):
-            self.fault(
-                "choice-without-misstep",
-                f"More than one wrong button names no misstep{told}",
-                "Every wrong choice should be a misstep.",
-            )
+_at_work: dict[str, tuple[Course, int]] = {}
+"""In a process that shares the work: the course, and how many draws are wanted."""
 
 
-def answer_problems(item: Item) -> Iterator[Problem]:
-    """The checker has to accept the answer, and none of the missteps."""
-    typed = item.key.answer
-    if item.key.unit and item.key.form.startswith("quantity"):
-        typed = f"{typed} {item.key.unit}"
-    found = judge(typed, item.key)
-    if found.verdict is not Verdict.RIGHT:
-        yield Problem(
-            "answer-refused",
-            f"The checker says {found.verdict} ({found.reason or found.trouble or '-'}) of "
-            f"the answer `{typed}` in the form {item.key.form}",
-            "Mend the answer or its form.",
-        )
-    if item.key.form in ("whole", "integer") and "/" in typed:
-        yield Problem(
-            "answer-not-whole", f"The answer `{typed}` isn't whole", "Draw so that it is, or change the form."
-        )
-    for misstep in item.key.missteps:
-        wrong = judge(
-            misstep.answer + (f" {item.key.unit}" if item.key.form.startswith("quantity") else ""), item.key
-        )
-        if wrong.verdict is Verdict.RIGHT or wrong.verdict is Verdict.FORM:
-            yield Problem(
-                f"misstep-accepted {misstep.name}",
-                f"The checker says {wrong.verdict} of the misstep {misstep.name}, `{misstep.answer}`",
-                "A misstep's answer has to be wrong.",
-            )
+def _take(course: Course, draws: int) -> None:
+    _at_work["here"] = course, draws
 
 
-def figure_problems(item: Item) -> Iterator[Problem]:
-    """The figure has to be drawable with these numbers."""
-    if item.figure is not None:
-        for what in figures.check(item.figure):
-            yield Problem("figure", what.rstrip("."))
-
-
-def with_numbers(drawn: Drawn) -> str:
-    """`, with a = 3, b = 4.`: the draw that showed a fault."""
-    letters = ", ".join(f"{name} = {_plain(worth)}" for name, worth in drawn.draw.letters.items())
-    return f", with {letters}." if letters else "."
-
-
-def _plain(worth: object) -> str:
-    return "(" + ", ".join(str(one) for one in worth) + ")" if isinstance(worth, tuple) else str(worth)
-
-
-def _numbers_of(drawn: Drawn) -> str:
-    return repr(sorted((name, worth) for name, worth in drawn.draw.letters.items()))
-
-
-def _shows(text: str, answer: str) -> bool:
-    return any(run.kind is RunKind.MATHS and run.text.replace(",", "") == answer for run in runs(text))
-
-
-def _work(item: Item) -> float:
-    """A measure of difficulty: a line of the solution counts 1, an operation in it 1/2, fifteen words to read 1."""
-    lines = sum(1 + sum(sign in "+−×÷/" for sign in step.write) / 2 for step in item.steps)
-    return lines + len(item.ask.split()) / 15
+def _check_named(name: str) -> LessonReport:
+    course, draws = _at_work["here"]
+    return check_lesson(course, next(one for one in course.holders if one.id == name), draws)
 
 
 def _rising(lesson: Lesson, reports: list[TemplateReport]) -> Iterator[Fault]:

@@ -16,6 +16,10 @@ class EmptyRange(ArithmeticError):
     """With the numbers drawn so far a range holds nothing; another draw may do."""
 
 
+class Disagree(ArithmeticError):
+    """A number that was given isn't what its formula makes of the others; another draw may do."""
+
+
 class Chance:
     """A stream of chance made from a text. Python's own generators may change between releases; a hash doesn't."""
 
@@ -44,15 +48,25 @@ class Chance:
 
 
 def vary(
-    order: Sequence[tuple[str, Tree]], chance: Chance, begun: Mapping[str, Worth] | None = None
+    order: Sequence[tuple[str, Tree]],
+    chance: Chance,
+    begun: Mapping[str, Worth] | None = None,
+    agreeing: bool = True,
 ) -> dict[str, Worth]:
-    """Draw all letters; `begun` holds those that have their number already.
+    """Draw all letters; `begun` holds those that have their number already, which has to agree with its formula.
 
-    Raises EmptyRange or Undefined where these draws can't go on.
+    Raises EmptyRange, Disagree or Undefined where these draws can't go on.
     """
     letters: dict[str, Worth] = dict(begun or {})
     for name, tree in order:
-        letters[name] = _one(tree, letters, chance)
+        if name not in letters:
+            letters[name] = _one(tree, letters, chance)
+        elif (
+            agreeing
+            and not isinstance(tree, (Span, OneOf, Many))
+            and _one(tree, letters, chance) != letters[name]
+        ):
+            raise Disagree(name)
     return letters
 
 

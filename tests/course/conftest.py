@@ -1,4 +1,4 @@
-"""The real course, read once, and a folder of content that a test may spoil."""
+"""The real course, read once (a file with faults takes nothing from the others), and a folder that a test may spoil."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.course.load import load_course
+from bot.course.load import load_with_faults
 from bot.course.year import Course
 
 ROOT = Path(__file__).parents[2]
@@ -15,7 +15,7 @@ ROOT = Path(__file__).parents[2]
 
 @pytest.fixture(scope="session")
 def course() -> Course:
-    return load_course(ROOT / "content")
+    return load_with_faults(ROOT / "content")[0]
 
 
 @pytest.fixture

@@ -20,23 +20,22 @@ from typing import Any
 import pytest
 import sympy
 
-from bot.course.draw import draw_whole
+from bot.course.draw import Drawn, draw_whole
 from bot.course.item import RunKind, plain_text, runs
-from bot.course.lesson import Template
-from bot.course.load import load_course
+from bot.course.lesson import HandsOn, Lesson, Template
+from bot.course.load import load_with_faults
 from bot.course.year import Course
 
 HERE = Path(__file__).parent
-DRAWS = 60
+DRAWS = 25
 ROADS = {path.stem: runpy.run_path(str(path)) for path in (HERE / "roads").glob("*.py")}
 WITHOUT = dict(
     line.split("\t")
     for line in (HERE / "roads" / "none.tsv").read_text(encoding="utf-8").splitlines()
     if line
 )
-TEMPLATES = [
-    template for holder in load_course(HERE.parents[1] / "content").holders for template in holder.templates
-]
+# A lesson with a fault takes nothing away from the others; `evensum check-content` names its fault.
+HOLDERS = load_with_faults(HERE.parents[1] / "content")[0].holders
 
 
 def road_for(template: Template) -> Callable[..., Any] | None:
@@ -79,28 +78,39 @@ def agrees(found: Any, answer: str) -> bool:
     return number(answer.partition(" = ")[2] or answer) == Fraction(found)
 
 
-@pytest.mark.parametrize("template", TEMPLATES, ids=[template.id for template in TEMPLATES])
-def test_answer_is_found_by_a_second_road(course: Course, template: Template) -> None:
-    road = road_for(template)
-    if road is None:
-        assert template.id in WITHOUT, f"roads/{template.lesson}.py has no function for {template.name}"
-        return
-    for seed in range(DRAWS):
-        drawn = draw_whole(course, template, seed)
-        item = drawn.item
-        at_hand = {
-            **drawn.draw.letters,
-            "ask": plain_text(item.ask),
-            "maths": [pythonic(run.text) for run in runs(item.ask) if run.kind is RunKind.MATHS],
-            "words": drawn.draw.words,
-            "choices": item.choices,
-        }
-        found = road(**{name: at_hand[name] for name in inspect.signature(road).parameters})
-        assert agrees(found, item.key.answer), (item.ask, item.key.answer, found)
+@pytest.mark.parametrize("holder", HOLDERS, ids=[holder.id for holder in HOLDERS])
+def test_answers_are_found_by_a_second_road(course: Course, holder: Lesson | HandsOn) -> None:
+    for template in holder.templates:
+        road = road_for(template)
+        if road is None:
+            assert template.id in WITHOUT, f"roads/{template.lesson}.py has no function for {template.name}"
+            continue
+        for seed in range(DRAWS):
+            drawn = draw_whole(course, template, seed)
+            found = travel(road, drawn)
+            answer = drawn.item.key.answer
+            assert agrees(found, answer), f"{template.id}, seed {seed}: {drawn.item.ask} {answer} {found}"
+
+
+def travel(road: Callable[..., Any], drawn: Drawn) -> Any:
+    """What a second road finds, given what it asks for."""
+    item = drawn.item
+    at_hand = {
+        **drawn.draw.letters,
+        "ask": plain_text(item.ask),
+        "maths": [pythonic(run.text) for run in runs(item.ask) if run.kind is RunKind.MATHS],
+        "words": drawn.draw.words,
+        "choices": item.choices,
+    }
+    return road(**{name: at_hand[name] for name in inspect.signature(road).parameters})
 
 
 def test_a_road_belongs_to_a_template() -> None:
-    names = {(template.lesson, template.name.replace("-", "_")) for template in TEMPLATES}
+    names = {
+        (template.lesson, template.name.replace("-", "_"))
+        for holder in HOLDERS
+        for template in holder.templates
+    }
     for lesson, functions in ROADS.items():
         for name, function in functions.items():
             if inspect.isfunction(function) and not name.startswith("_"):
