@@ -87,9 +87,9 @@ class WrongCommand(Message, frozen=True, kw_only=True):
 
 
 class CommandsShown(Message, frozen=True, kw_only=True):
-    """What one can do here: groups of (group, ((command, example), ...))."""
+    """What one can do here: commands by group."""
 
-    groups: tuple[tuple[str, tuple[tuple[str, str], ...]], ...]
+    groups: tuple[tuple[str, tuple[str, ...]], ...]
     side: str = "t"
     roles: tuple[str, ...] = ()
     """The chat is offered the commands of these roles from now on."""

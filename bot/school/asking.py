@@ -270,9 +270,8 @@ def help_(asked: Asked) -> list[Message]:
         ]
     groups = []
     for group in GROUPS:
-        mine = [spec for spec in SPECS if spec.group == group and who in spec.who]
-        rows = tuple((spec.name, next(iter(examples_of(asked, spec)), f"/{spec.name}")) for spec in mine)
-        if rows:
-            groups.append((group, rows))
+        names = tuple(spec.name for spec in SPECS if spec.group == group and who in spec.who)
+        if names:
+            groups.append((group, names))
     roles = tuple(sorted(role.value for role in asked.person.roles))
     return [CommandsShown(to=asked.person.chat, groups=tuple(groups), side=asked.side, roles=roles)]

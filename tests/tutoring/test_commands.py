@@ -32,7 +32,7 @@ def test_a_chat_is_offered_the_commands_of_its_roles_and_a_child_on_the_phone_on
 def test_help_lists_every_command_of_the_one_who_asks(ines: Somebody, tove: Somebody) -> None:
     for who, one in ((ines, Who.TUTOR), (tove, Who.PARENT)):
         shown = only(CommandsShown, who.types("/help"))
-        listed = {name for _, rows in shown.groups for name, _ in rows}
+        listed = {name for _, names in shown.groups for name in names}
         assert listed == {spec.name for spec in SPECS if one in spec.who}
         assert all(f"/{name}" in words_of([shown]) for name in listed)
 

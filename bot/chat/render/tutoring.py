@@ -200,9 +200,9 @@ def offered(words: Words, roles: Sequence[str], *, shared: bool = False) -> tupl
 def commands_shown(words: Words, m: CommandsShown) -> Rendered:
     """What one can do, by groups."""
     groups = []
-    for group, rows in m.groups:
+    for group, names in m.groups:
         lines = [words(f"group-{group}").marked("bold")]
-        lines += [plain(f"/{name}  ") + words(f"command-{name}") for name, _ in rows]
+        lines += [plain(f"/{name}  ") + words(f"command-{name}") for name in names]
         groups.append(join(lines, "\n"))
     commands = offered(words, m.roles) if m.roles else None
     return say(words(f"commands-head-{m.side}"), *groups, words("commands-more"), commands=commands)
