@@ -94,14 +94,7 @@ SAMPLES: tuple[Message, ...] = (
         why=Line("why-minutes", {"least": 15, "most": 120}),
         examples=("/minutes wren 30",),
     ),
-    CommandsShown(
-        to=TO,
-        groups=(
-            ("look", (("needs", "/needs"), ("plan", "/plan wren"))),
-            ("next", (("drop", "/drop wren 2"),)),
-        ),
-        roles=("tutor",),
-    ),
+    CommandsShown(to=TO, groups=(("look", ("needs", "plan")), ("next", ("drop",))), roles=("tutor",)),
     CommandShown(to=TO, command="drop", examples=("/drop wren 2", "/drop wren 2 g1")),
     NeedsShown(
         to=TO,
