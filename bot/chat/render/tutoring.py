@@ -7,6 +7,7 @@ from datetime import date, timedelta
 
 from babel.dates import format_date
 
+from bot.chat.render.evening import SIGNS
 from bot.chat.render.registry import button, cut, renders, say
 from bot.chat.rendered import TEXT, Button, Rendered, units
 from bot.chat.words import Text, Words, bold, join, plain
@@ -59,6 +60,16 @@ def week_in_words(words: Words, signs: str) -> Text:
             name = format_date(_MONDAY + timedelta(days=n), "EEE", locale=words.locale)
             names.append(words("week-light", day=name).words() if sign == "2" else name)
     return words.list(names)
+
+
+def week_so_far(words: Words, signs: str) -> Text:
+    """The days of a week that had school, each with its sign; nothing where there is none yet."""
+    days = [
+        f"{format_date(_MONDAY + timedelta(days=n), 'EEE', locale=words.locale)} {SIGNS[sign]}"
+        for n, sign in enumerate(signs)
+        if SIGNS.get(sign)
+    ]
+    return words("digest-week", week="  ".join(days)) if days else Text()
 
 
 def line_text(words: Words, line: Line) -> Text:
@@ -268,6 +279,7 @@ def day_shown(words: Words, m: DayShown) -> Rendered:
         facts.append(words("day-lesson", lesson=m.row.lesson))
     if m.minutes:
         facts.append(words("day-minutes", minutes=m.minutes))
+    facts.append(week_so_far(words, m.week))
     lines = []
     for item in m.items:
         sign = STANDS.get(item.stands, "·") + ("?" if item.with_tutor else "")
