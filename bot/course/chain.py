@@ -129,9 +129,8 @@ def _solution(item: Item) -> Mapping[str, Fraction]:
 
 
 def _says(step: Step, answer: str) -> bool:
-    plain = answer.removeprefix("$")
     texts = [step.write, *re.findall(r"`([^`]*)`", step.because)]
-    if any(text.replace(",", "").removeprefix("$") == plain.replace(",", "") for text in texts):
+    if any(_bare(text) == _bare(answer) or _sum(text) == _sum(answer) is not None for text in texts):
         return True
     one, other = (read_plain(step.write) if step.write else None), read_plain(answer)
     if one is None or other is None:
@@ -139,3 +138,13 @@ def _says(step: Step, answer: str) -> bool:
     if isinstance(one, Equation) and isinstance(one.sides[0], Letter) and not isinstance(other, Equation):
         one = one.sides[1]
     return same_numbers(one, other)
+
+
+def _bare(text: str) -> str:
+    return text.replace(",", "").removeprefix("$")
+
+
+def _sum(text: str) -> Fraction | None:
+    """A sum of money, or a number as its key has it: $15 and 15.00 are one."""
+    found = re.fullmatch(r"\$?(\d+(?:\.\d\d)?)", text.replace(",", ""))
+    return Fraction(found[1]) if found else None

@@ -6,9 +6,10 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from fractions import Fraction
+from functools import lru_cache
 
 from bot.course.prepared import Case, Slot, Text
-from bot.course.words import Worth, as_tree, is_true, settled, work_out
+from bot.course.words import Worth, as_tree, is_true, rebuilt, settled, work_out
 from bot.maths.show import plain
 from bot.maths.tree import (
     Call,
@@ -52,7 +53,20 @@ class Draw:
         }
         if self.answer is not None:
             numbers["answer"] = self.answer
-        return _decimal_calls(substitute(settled(tree, self.letters), numbers), tree, self.decimals)
+        return substitute(self._worked_out(settled(tree, self.letters), tree), numbers)
+
+    def _worked_out(self, tree: Tree, written: Tree) -> Tree:
+        """Each `value(p q)` as its number: a decimal where its letters are shown so, and tidied like any number."""
+        if not _has_value(tree):
+            return tree
+        if isinstance(tree, Call) and tree.name == "value" and len(tree.parts) == 1:
+            try:
+                worth = work_out(tree.parts[0], self.letters)
+            except Undefined:  # it holds the answer, or a letter that stays one
+                return tree
+            if isinstance(worth, Fraction):
+                return number(worth, decimal=bool(letters_in(written) & self.decimals))
+        return rebuilt(tree, lambda below: self._worked_out(below, below))
 
     def show(self, tree: Tree) -> str:
         """The tree as people read it, thousands apart."""
@@ -104,14 +118,9 @@ def grouped(shown: str) -> str:
     return _LONG.sub(lambda found: f"{int(found[0]):,}" if found[0][0] != "0" else found[0], shown)
 
 
-def _decimal_calls(tree: Tree, written: Tree, decimals: frozenset[str]) -> Tree:
-    """`value(p q)` of letters shown as decimals is shown as a decimal too."""
-    if isinstance(tree, Call) and tree.name == "value" and letters_in(written) & decimals:
-        return Call("decimal", tree.parts)
-    if isinstance(tree, Equation) and isinstance(written, Equation):
-        pairs = zip(tree.sides, written.sides, strict=True)
-        return Equation(tuple(_decimal_calls(side, before, decimals) for side, before in pairs))
-    return tree
+@lru_cache(maxsize=20_000)
+def _has_value(tree: Tree) -> bool:
+    return any(isinstance(one, Call) and one.name == "value" for one in every(tree))
 
 
 # How an answer is stored ---------------------------------------------------------------------------------

@@ -6,6 +6,7 @@ from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 
+from bot.answers.given import accepting
 from bot.answers.judge import judge_by_reading
 from bot.course import figures
 from bot.course.chain import Problem, chain_faults
@@ -242,9 +243,14 @@ def answer_problems(item: Item) -> Iterator[Problem]:
         yield Problem(
             "answer-refused",
             f"The checker says {found.verdict} ({found.reason or found.trouble or '-'}) of "
-            f"the answer `{typed}` in the form {item.key.form}"
-            + (f", which has to fulfil `{item.key.accept}`" if item.key.accept else ""),
+            f"the answer `{typed}` in the form {item.key.form}",
             _MENDS.get(item.key.form, "Mend the answer or its form."),
+        )
+    if item.key.accept is not None and accepting(item.key.answer, item.key).accept is not None:
+        yield Problem(
+            "example-not-accepted",
+            f"The example `{item.key.answer}` doesn't fulfil `{item.key.accept}`",
+            "An example is one of the answers that count.",
         )
     if item.key.form in ("whole", "integer") and "/" in typed:
         yield Problem(

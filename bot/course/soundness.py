@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from bot.course import figures
 from bot.course.faults import Fault, nearest
+from bot.course.figures.reading import several
 from bot.course.lesson import Written
 from bot.course.prepared import LETTER_FORMS, Case, Prepared, Slot, Text, times_hint
 from bot.maths.tree import Equation, Letter, Many, OneOf, Span, Tree, every, letters_in
@@ -39,6 +41,7 @@ class _Looker:
         self._letters_known(prepared, drawn)
         self._words_known(prepared)
         self._all_used(prepared)
+        self._units_not_drawn(drawn)
         for name, written in self.recipe.missteps.items():
             if name not in missteps:
                 self.fault(
@@ -162,6 +165,26 @@ class _Looker:
                         nearest(part.word, known) or "Add it under `words`.",
                         part.word,
                         label,
+                    )
+
+    def _units_not_drawn(self, drawn: set[str]) -> None:
+        """In a figure's label a last letter that was drawn is a number, whatever unit it might have been."""
+        figure = self.recipe.figure or {}
+        kind = figures.KINDS.get(str(figure.get("figure")))
+        for name, written in figure.items() if kind else ():
+            field = kind.field(name) if kind else None
+            if field is None or field.holds not in (figures.Holds.LABEL, figures.Holds.LABELS):
+                continue
+            for label in several(written):
+                found = re.search(r"[\w)] ([mghsLt])$", label)
+                if found and found[1] in drawn:
+                    self.fault(
+                        "unit-is-drawn",
+                        Written(f"{name}: {label}", self.recipe.figure_line),
+                        f"{found[1]} is drawn, so here it would be a number and no unit.",
+                        "Draw another letter; or for a product write × between.",
+                        label,
+                        "figure",
                     )
 
     def _all_used(self, prepared: Prepared) -> None:

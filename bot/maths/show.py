@@ -58,7 +58,7 @@ class _Plain(Writer):
         return f"{top}/{bottom}"
 
     def power(self, base: str, exponent: Tree) -> str:
-        text = self.whole(exponent)
+        text = self.whole(_bare(exponent))
         if text.lstrip("−").isdigit() or text in ("n", "x", "y", "a", "b", "m"):
             return base + text.translate(_RAISED)
         return f"{base}^{text}" if text.isalnum() else f"{base}^({text})"
@@ -102,7 +102,7 @@ class _Typst(Writer):
         return f"{start} {end}"  # two letters side by side would be one word
 
     def power(self, base: str, exponent: Tree) -> str:
-        return f"{base}^({self.whole(exponent)})"
+        return f"{base}^({self.whole(_bare(exponent))})"
 
     def root(self, inner: Tree, degree: int) -> str:
         text = self.whole(_bare(inner))
