@@ -9,18 +9,21 @@ from sqlalchemy.orm import Session
 from bot.course.figures import alt
 from bot.course.item import plain_text
 from bot.happened import Command, Pressed, Typed
-from bot.messages import Help, InWords, Message, NotForYou
+from bot.messages import Help, InWords, LanguageChosen, Message, NotForYou
 from bot.records import days, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Person
 from bot.school import digest
+from bot.school.asking import row_number
 from bot.school.commands import find
+from bot.school.orders import LANGUAGES
 from bot.school.school import School
+from bot.school.when import fold
 from bot.school_day import assessment as test
 from bot.school_day import more, morning, paper, reply, speaking, stuck, talk, warm_up, ways_out
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
-from bot.vocabulary import StudentId
+from bot.vocabulary import PersonId, StudentId
 
 SPEAKING = frozenset({"speak", "back"})
 GROWN_UP = frozenset(
@@ -83,7 +86,7 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
     gone: list[Message] = [NotForYou(to=here.chat, why="gone")]
     ref, _, rest = what.ref.partition(":")
     if what.verb in ITEMS or what.verb == "choose":
-        sent = days.find_item(s, int(ref)) if ref.isdecimal() else None
+        sent = days.find_item(s, number) if (number := row_number(ref)) else None
         if sent is None or sent.state is ItemState.DROPPED:
             return gone
         if sent.student != here.student.id:
@@ -92,7 +95,7 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
             return _choose(s, here, what, sent, rest)
         return ITEMS[what.verb](s, here, sent)
     if what.verb in DAYS:
-        day = days.find_day(s, int(ref)) if ref.isdecimal() else None
+        day = days.find_day(s, number) if (number := row_number(ref)) else None
         if day is None:
             return gone
         if day.student != here.student.id:
@@ -106,6 +109,8 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
             return warm_up.leave_facts(s, here, day) if day else gone
         case "lesson":
             return stuck.look_up_card(s, here, ref)
+        case "language":
+            return _language(s, here, ref)
         case "card-words":
             return _card_in_words(here, ref, rest)
     return gone
@@ -142,6 +147,16 @@ def _more_practice(s: Session, here: Here, words: str) -> list[Message]:
     return more.practise(s, here, day, words)
 
 
+def _language(s: Session, here: Here, words: str) -> list[Message]:
+    """The language in which the student is spoken to; without a word, buttons for each."""
+    chosen = LANGUAGES.get(fold(words.strip()))
+    if chosen is None:
+        choices = tuple(dict.fromkeys(LANGUAGES.values()))
+        return [LanguageChosen(to=here.chat, choices=choices, side="s")]
+    people.set_language(s, PersonId(here.student.id), chosen)
+    return [LanguageChosen(to=here.chat, language=chosen, side="s")]
+
+
 def student_command(s: Session, here: Here, what: Command) -> list[Message] | None:
     """A student's command, by any of its names; None where it is none."""
     spec = find(what.name)
@@ -151,6 +166,8 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
         return said if here.student.told else [speaking.tell(s, here.chat, here.student), *said]
     if name == "help":
         return [Help(to=here.chat, role="student")]
+    if name == "language":
+        return _language(s, here, what.rest)
     on_day: dict[str, OnDay] = {
         "small": ways_out.make_small,
         "enough": ways_out.enough,
@@ -172,9 +189,9 @@ def hold_the_phone(s: Session, school: School, person: Person, what: Pressed) ->
     """*Wren is speaking*, or *Give the phone back*."""
     if what.verb == "back":
         return speaking.give_back(s, school, person, what.at)
-    if not what.ref.isdecimal() or int(what.ref) == 0:
+    if not row_number(what.ref):
         return speaking.give_back(s, school, person, what.at) if person.speaking and person.shared else []
-    chosen = speaking.hand_over(s, person, StudentId(int(what.ref)), what.at)
+    chosen = speaking.hand_over(s, person, StudentId(row_number(what.ref) or 0), what.at)
     if chosen is None:
         return [NotForYou(to=person.chat, why="other")]
     here = Here(school, chosen, person.chat, what.at)
@@ -186,7 +203,7 @@ def grown_up(s: Session, school: School, person: Person, what: Pressed) -> list[
     if person.speaking is not None:
         return [NotForYou(to=person.chat, why="grown-up")]
     ref = what.ref.partition(":")[0]
-    number = int(ref) if ref.isdecimal() else 0
+    number = row_number(ref) or 0
     if what.verb.startswith("talk-"):
         sent = days.find_item(s, number)
         if sent is None or not people.is_grown_up_of(s, person.id, sent.student):

@@ -15,6 +15,7 @@ from bot.messages import (
     FirstCounts,
     GivenBack,
     ItemShown,
+    LanguageChosen,
     NotForYou,
     NotText,
     PaperGraded,
@@ -26,6 +27,7 @@ from bot.messages import (
     StillHard,
     WhoReads,
 )
+from bot.records import people
 from bot.records.base import transaction
 
 
@@ -238,3 +240,18 @@ def test_review_comes_in_sets_of_four(wren: Somebody) -> None:
 
     assert [type(m[0]) for m in said] == [ItemShown, ItemShown, ItemShown, SetDone]
     assert said[-1][0].may_stop
+
+
+def test_student_chooses_the_language(wren: Somebody) -> None:
+    assert only(LanguageChosen, wren.types("/language")).choices == ("en", "es")
+
+    me = wren.id
+    only(LanguageChosen, wren.presses("language", "es"))
+
+    with transaction(wren.group.engine) as s:
+        assert people.student(s, me).language == "es"
+
+
+def test_button_with_a_number_that_no_row_can_have_does_nothing(wren: Somebody) -> None:
+    for ref in ("99999999999999999999", "-1", "x", ""):
+        assert [type(m).__name__ for m in wren.presses("hint", ref)] == ["NotForYou"], ref

@@ -149,11 +149,15 @@ def privacy(words: Words, m: Privacy) -> Rendered:
     return say(head, *_what_is_kept(words, m.tutor), agreed)
 
 
+def _choice(side: str, language: str) -> str:
+    return f"language:{language}" if side == "s" else f"{side}-run:language {language}"
+
+
 @renders(LanguageChosen)
 def language_chosen(words: Words, m: LanguageChosen) -> Rendered:
     """Language was chosen, or is to be."""
     if m.language:
-        roles = ("tutor",) if m.side == "t" else ("parent",)
+        roles = {"t": ("tutor",), "s": ("student",)}.get(m.side, ("parent",))
         return say(words("language-chosen"), commands=offered(words, roles))
     buttons = [
         [button(words, f"language-name-{each}", f"{m.side}-run:language {each}") for each in m.choices]
