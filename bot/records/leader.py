@@ -5,6 +5,7 @@ from __future__ import annotations
 import fcntl
 import os
 import threading
+from contextlib import suppress
 from pathlib import Path
 
 from sqlalchemy import Connection, Engine, text
@@ -82,6 +83,7 @@ class Leader:
                 os.close(self._file)
                 self._file = None
             if self._connection is not None:
-                self._connection.invalidate()
+                with suppress(SQLAlchemyError):  # a cut connection has lost the lock already
+                    self._connection.execute(text("SELECT pg_advisory_unlock(:a, :b)"), _PLACE)
                 self._connection.close()
                 self._connection = None

@@ -174,7 +174,7 @@ async def test_two_processes_share_a_postgresql_and_each_update_is_done_once(str
     """On SQLite the second takes nothing, since the service refuses two that fetch; it may be killed all the same."""
     async with street(people=4) as here:
         await here.start(chats=4)
-        await here.until(lambda: here.said(A))
+        await here.until(lambda: all(here.said(A + n) for n in range(4)))
         first = here.process
         await here.start(chats=4)
         for k in range(5):
