@@ -3,15 +3,17 @@
 from __future__ import annotations
 
 import json
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Annotated, Any, NoReturn
 
 import typer
 from rich.console import Console
-from rich.progress import Progress, SpinnerColumn, TextColumn, TimeElapsedColumn
+from rich.progress import Progress, SpinnerColumn, TaskID, TextColumn, TimeElapsedColumn
 from rich.table import Table
 
 if TYPE_CHECKING:
+    from bot.course.faults import Fault
     from bot.course.lesson import Lesson
     from bot.course.prove import Report
     from bot.course.year import Course
@@ -25,6 +27,7 @@ def add_to(app: typer.Typer) -> None:
     app.command("check-content")(check_content)
     app.command("new-lesson")(new_lesson)
     app.command("preview")(preview)
+    app.command("standards")(standards)
 
 
 def check_content(
@@ -37,6 +40,10 @@ def check_content(
     skills: Annotated[
         bool, typer.Option("--skills", help="List all skills and the lessons that teach them.")
     ] = False,
+    pictures: Annotated[
+        int, typer.Option(min=0, help="Draws of each figure that are made into a picture.")
+    ] = 0,
+    processes: Annotated[int, typer.Option(min=1, help="Processes that share the lessons.")] = 2,
     content: Content = FOLDER,
 ) -> None:
     """Prove every claim of the course; exit code 1 if there is a fault.
@@ -58,13 +65,22 @@ def check_content(
         transient=True,
     ) as bar:
         task = bar.add_task("Reading", total=None)
-        report = check_folder(content, draws, only, lambda title: bar.update(task, description=title))
+        show = partial(_show, bar, task)
+        report = check_folder(content, draws, only, show, processes)
+        if pictures:
+            from bot.cli.figures import picture_faults
+
+            report.faults += picture_faults(report, pictures, show)
     if as_json:
         _say(json.dumps(_as_data(report), ensure_ascii=False, indent=2))
     else:
         _print_report(report, summary)
     if report.faults:
         raise typer.Exit(1)
+
+
+def _show(bar: Progress, task: TaskID, title: str) -> None:
+    bar.update(task, description=title)
 
 
 def new_lesson(
@@ -114,8 +130,8 @@ def preview(
     from bot.course.faults import CourseErrors
     from bot.course.showing import item_as_data, item_as_text, lesson_as_text
 
-    course = _load(content)
     name, _, template = lesson.partition("/")
+    course = _load(content, name)
     holder = next((one for one in course.holders if one.id == name), None)
     chosen = [one for one in holder.templates if template in ("", one.name)] if holder else []
     if holder is None or not chosen:
@@ -137,14 +153,42 @@ def preview(
         _stop(str(errors), "evensum check-content says more.")
 
 
-def _load(folder: Path) -> Course:
-    from bot.course.faults import CourseErrors
-    from bot.course.load import load_course
+def standards(
+    as_json: Annotated[bool, typer.Option("--json", help="One JSON object.")] = False,
+    pdf: Annotated[Path | None, typer.Option(help="Write the table as a PDF for a family's records.")] = None,
+    content: Content = FOLDER,
+) -> None:
+    """Show which standards the written lessons, items and tests meet, and which not yet.
 
-    try:
-        return load_course(folder)
-    except CourseErrors as errors:
-        _stop(str(errors), f"{len(errors.faults)} fault(s). Nothing was drawn.")
+    evensum standards
+
+    evensum standards --pdf standards.pdf
+    """
+    from bot.cli.standards import as_data, as_pdf, as_text
+    from bot.course.load import load_with_faults
+    from bot.course.standards import coverage
+
+    found = coverage(load_with_faults(content)[0])
+    if pdf is not None:
+        pdf.write_bytes(as_pdf(found))
+        _say(f"{pdf} is written.")
+    elif as_json:
+        _say(json.dumps(as_data(found), ensure_ascii=False, indent=2))
+    else:
+        _say(as_text(found))
+
+
+def _load(folder: Path, lesson: str) -> Course:
+    """The course, if this lesson's own file is in order; faults of others are only counted."""
+    from bot.course.load import load_with_faults
+
+    course, faults = load_with_faults(folder)
+    own = [fault for fault in faults if Path(fault.file).stem == lesson or Path(fault.file).suffix != ".md"]
+    if own:
+        _stop("\n\n".join(str(fault) for fault in own), f"{len(own)} fault(s). Nothing was drawn.")
+    if faults:
+        typer.echo(f"{len(faults)} fault(s) in other lessons: evensum check-content names them.", err=True)
+    return course
 
 
 def _print_skills(content: Path, as_json: bool) -> None:
@@ -165,8 +209,12 @@ def _print_skills(content: Path, as_json: bool) -> None:
 def _print_report(report: Report, summary: bool) -> None:
     for fault in report.faults:
         _say(f"{fault}\n")
+    for fault in report.warnings:
+        _say(f"Worth a look: {fault}\n")
     if summary:
-        table = Table("template", "level", "answer", "draws", "different", "kept", "clashed", box=None)
+        table = Table(
+            "template", "level", "answer", "draws", "different", "kept", "clashed", "named", box=None
+        )
         for one in report.templates:
             table.add_row(
                 one.template.id,
@@ -176,6 +224,7 @@ def _print_report(report: Report, summary: bool) -> None:
                 str(one.different),
                 f"{one.kept:.0%}",
                 f"{one.clashed:.0%}",
+                f"{one.named / one.typed:.0%}" if one.typed else "",
             )
         Console(width=160).print(table)
     counts = _counts(report)
@@ -196,17 +245,18 @@ def _counts(report: Report) -> dict[str, int]:
         "mental_math": len(course.mental_math),
         "puzzles": sum(len(strategy.templates) for strategy in course.puzzles),
         "draws": sum(one.draws for one in report.templates),
+        "typed_missteps": sum(one.typed for one in report.templates),
+        "typed_missteps_named_as_written": sum(one.named for one in report.templates),
         "faults": len(report.faults),
+        "worth_a_look": len(report.warnings),
     }
 
 
 def _as_data(report: Report) -> dict[str, Any]:
     return {
         "counts": _counts(report),
-        "faults": [
-            {"kind": f.kind, "file": f.file, "line": f.line, "where": f.where, "what": f.what, "fix": f.fix}
-            for f in report.faults
-        ],
+        "faults": [_fault_as_data(fault) for fault in report.faults],
+        "worth_a_look": [_fault_as_data(fault) for fault in report.warnings],
         "templates": [
             {
                 "template": one.template.id,
@@ -218,9 +268,23 @@ def _as_data(report: Report) -> dict[str, Any]:
                 "kept": round(one.kept, 4),
                 "clashed": round(one.clashed, 4),
                 "work": round(one.work, 2),
+                "missteps_typed": one.typed,
+                "missteps_named": one.named,
+                "missteps_named_otherwise": dict(one.unnamed),
             }
             for one in report.templates
         ],
+    }
+
+
+def _fault_as_data(fault: Fault) -> dict[str, Any]:
+    return {
+        "kind": fault.kind,
+        "file": fault.file,
+        "line": fault.line,
+        "where": fault.where,
+        "what": fault.what,
+        "fix": fault.fix,
     }
 
 

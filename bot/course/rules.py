@@ -9,6 +9,7 @@ from bot.course.chain import example_faults
 from bot.course.faults import Fault, nearest
 from bot.course.item import plain_text
 from bot.course.lesson import HandsOn, Lesson, Template
+from bot.course.standards import standards
 from bot.course.year import Course
 from bot.vocabulary import SkillId
 
@@ -29,7 +30,6 @@ UNKIND = re.compile(
 NOT_OURS = re.compile(
     r"\b(reckon\w*|foretell\w*|dear(?:er|est)?|landmarks?|he|she|his|hers?|him)\b", re.IGNORECASE
 )
-_STANDARD = re.compile(r"[4-8]\.[A-Z]{1,3}\.[A-Z]\.\d{1,2}[a-d]?")
 
 
 def lesson_faults(course: Course, holder: Lesson | HandsOn) -> Iterator[Fault]:
@@ -45,10 +45,9 @@ def lesson_faults(course: Course, holder: Lesson | HandsOn) -> Iterator[Fault]:
     yield from _cards(holder)
     yield from _shares(course, holder)
     for code in holder.standards:
-        if not _STANDARD.fullmatch(code):
-            yield Fault(
-                "standard", holder.file, 1, f"'{code}' is no code of a standard.", "They look like 6.NS.B.4."
-            )
+        if code not in standards():
+            near = nearest(code, standards()) or "They look like 6.NS.B.4."
+            yield Fault("standard", holder.file, 1, f"No standard has the code '{code}'.", near)
 
 
 def skill_faults(course: Course, holder: Lesson | HandsOn) -> Iterator[Fault]:
