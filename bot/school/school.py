@@ -34,6 +34,11 @@ class School:
         lesson = self.course.teaches(SkillId(skill))
         return self.title(lesson) if lesson else skill.replace("-", " ")
 
+    def lesson_beginning(self, start: str) -> Lesson | None:
+        """The lesson whose id begins so; a button holds only the beginning. None where it is none."""
+        lessons = (*self.course.before, *self.course.lessons)
+        return next((lesson for lesson in lessons if start and lesson.id.startswith(start)), None)
+
     def lesson_at(self, n: int) -> Lesson | None:
         """The first written lesson from place `n` on; None at the end of what is written."""
         return next((lesson for lesson in self.course.lessons if lesson.n >= n), None)

@@ -108,7 +108,8 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
             day = days.newest_day(s, here.student.id)
             return warm_up.leave_facts(s, here, day) if day else gone
         case "lesson":
-            return stuck.look_up_card(s, here, ref)
+            lesson = here.school.lesson_beginning(ref)
+            return stuck.look_up_card(s, here, lesson.id) if lesson else gone
         case "language":
             return _language(s, here, ref)
         case "card-words":
@@ -132,10 +133,11 @@ def _on(s: Session, here: Here) -> list[Message]:
 
 
 def _card_in_words(here: Here, lesson_id: str, sitting: str) -> list[Message]:
-    try:
-        card = here.school.course.lesson(lesson_id).cards[int(sitting or 1) - 1]
-    except (LookupError, ValueError):
+    lesson = here.school.lesson_beginning(lesson_id)
+    number = row_number(sitting or "1")
+    if lesson is None or not number or number > len(lesson.cards):
         return [NotForYou(to=here.chat, why="gone")]
+    card = lesson.cards[number - 1]
     return [InWords(to=here.chat, alt=alt(card.figure) if card.figure else "")]
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.chat.render import render
+from bot.chat.render.shapes import ID_START
 from bot.chat.rendered import CAPTION, faults, units
 from bot.course.figures import alt
 from bot.course.year import Course
@@ -28,7 +29,7 @@ def test_every_card_fits_into_a_caption(course: Course) -> None:
             )
             said = render(shown, "en")
             if units(said.text) > CAPTION or faults(said):
-                too_long[lesson.id] = units(said.text)
+                too_long[lesson.id] = (units(said.text), faults(said))
     assert too_long == {}
 
 
@@ -38,3 +39,9 @@ def test_every_worked_example_fits_into_a_message(course: Course) -> None:
             steps = tuple((step.write, step.because) for step in example.steps)
             shown = WorkedShown(to=ChatId(1), title=lesson.title, ask=example.ask, steps=steps, day=DayId(1))
             assert faults(render(shown, "en")) == [], lesson.id
+
+
+def test_no_two_lessons_begin_alike(course: Course) -> None:
+    starts = [lesson.id[:ID_START] for lesson in (*course.before, *course.lessons)]
+
+    assert len(starts) == len(set(starts))

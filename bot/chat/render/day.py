@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.chat.render.registry import button, figure_picture, renders, say
-from bot.chat.render.shapes import answer_rows, choice_rows, lead_text, lesson_button, steps_text
+from bot.chat.render.shapes import ID_START, answer_rows, choice_rows, lead_text, lesson_button, steps_text
 from bot.chat.render.tutoring import offered
 from bot.chat.rendered import CAPTION, Button, Rendered, units
 from bot.chat.words import Text, Words, bold, from_content, join, link, plain
@@ -153,7 +153,7 @@ def card_shown(words: Words, m: CardShown) -> Rendered:
     if m.item:
         buttons.append([button(words, "button-back-to-item", f"again:{m.item}")])
     if m.figure and m.alt:
-        buttons.append([button(words, "button-in-words", f"card-words:{m.lesson}:{m.sitting}")])
+        buttons.append([button(words, "button-in-words", f"card-words:{m.lesson[:ID_START]}:{m.sitting}")])
     text = join([lead_text(words, m.lead), title, from_content(m.text), video])
     if units(text.words()) > CAPTION and m.lead:
         text = join([title, from_content(m.text), video])
