@@ -6,6 +6,7 @@ half or a missed straight side shows.
 
 from __future__ import annotations
 
+import itertools
 import math
 import re
 from fractions import Fraction
@@ -19,7 +20,7 @@ def _walk(radius, share=1):
     points = [
         (radius * math.cos(turn * i / STEPS), radius * math.sin(turn * i / STEPS)) for i in range(STEPS + 1)
     ]
-    length = sum(math.dist(one, other) for one, other in zip(points, points[1:], strict=False))
+    length = sum(math.dist(one, other) for one, other in itertools.pairwise(points))
     exact = Fraction(length / math.pi).limit_denominator(4) * Fraction("3.14")
     assert math.isclose(float(exact), length, rel_tol=1e-3)
     return exact
