@@ -156,8 +156,10 @@ def try_once(
 
 
 def _names_a_number(case: Case) -> bool:
-    """Whether an answer is a drawn number as it stands: `s`, `x = s`."""
+    """Whether an answer is a drawn number as it stands: `s`, `x = s`, `q R r`."""
     gives = case.gives.sides[-1] if isinstance(case.gives, Equation) else case.gives
+    if isinstance(gives, tuple):
+        return any(isinstance(part, Call) and isinstance(part.parts[0], Letter) for part in gives)
     return isinstance(gives, Letter)
 
 
@@ -261,7 +263,8 @@ class _Making:
         if gives is None:
             return None
         if isinstance(gives, tuple):
-            return _Answer(self.draw.text(gives, marks=False), None)
+            apart = self.recipe.form not in ("remainder", "time")
+            return _Answer(self.draw.text(gives, marks=False, apart=apart), None)
         if self.recipe.form == "choice":
             return _Answer(self._button(gives), gives)
         return _Answer(key_text(self.recipe.form, self.recipe.places, gives, self.draw), gives)

@@ -78,8 +78,12 @@ class Draw:
         """As `show`, thousands not apart: for keys and figures, which programs read."""
         return plain(self.tree(tree))
 
-    def text(self, text: Text, marks: bool = True) -> str:
-        """A text with numbers and words in; maths stands in backticks unless `marks` is off."""
+    def text(self, text: Text, marks: bool = True, apart: bool = True) -> str:
+        """A text with numbers and words in; maths stands in backticks unless `marks` is off.
+
+        Thousands stand apart, but not where a program reads the text.
+        """
+        show = self.show if apart else self.bare
         mark = "`" if marks else ""
         parts: list[str] = []
         for part in text:
@@ -88,7 +92,7 @@ class Draw:
             elif isinstance(part, Slot):
                 parts.append(self._word(part))
             else:
-                parts.append(f"{mark}{self.show(part)}{mark}")
+                parts.append(f"{mark}{show(part)}{mark}")
         return "".join(parts)
 
     def _word(self, slot: Slot) -> str:

@@ -13,6 +13,8 @@ from bot.course.prepared import LETTER_FORMS, Case, Prepared, Slot, Text, times_
 from bot.maths.tree import Equation, Letter, Many, OneOf, Span, Tree, every, letters_in
 from bot.maths.value import Undefined, value
 
+_SINGLE = re.compile(r"(?<![A-Za-z])[A-Za-z](?![A-Za-z])")
+
 
 def unsound(prepared: Prepared, file: str, missteps: Sequence[str]) -> list[Fault]:
     """Faults of a template whose maths could be read; `missteps` are all names of the course."""
@@ -102,6 +104,7 @@ class _Looker:
     def _letters_known(self, prepared: Prepared, drawn: set[str]) -> None:
         shown = _free(prepared.ask, drawn) | _free(prepared.given or (), drawn)
         shown |= {"A", "B", "C", "D", "E"} if self.recipe.form == "choice" else set()
+        shown |= set(_SINGLE.findall(str(self.recipe.figure or ""))) - drawn
         numbers_only = self.recipe.form not in LETTER_FORMS
         places = [("answer", self.recipe.answer, prepared.answer)]
         places += [
@@ -204,7 +207,7 @@ class _Looker:
         if self.template.by_button:  # the missteps are buttons, and so are seen
             for _, cases in prepared.missteps:
                 used |= set().union(*(_free_of_case(case, set()) for case in cases))
-        used |= set(re.findall(r"(?<![A-Za-z])[A-Za-z](?![A-Za-z])", str(self.recipe.figure or "")))
+        used |= set(_SINGLE.findall(str(self.recipe.figure or "")))
         for name, _ in prepared.order:
             if name not in used:
                 self.fault(
