@@ -8,7 +8,17 @@ from sqlalchemy.orm import Session
 from bot import family, tutoring
 from bot.answers import Key, judge
 from bot.happened import Command, Edited, Happened, InGroup, Left, Pressed, SentFile, Typed
-from bot.messages import Help, LeaveGroup, Message, NoSuchCommand, NotForYou, NotLinked, NotText, Trouble
+from bot.messages import (
+    Help,
+    LeaveGroup,
+    Message,
+    NoSuchCommand,
+    NotForYou,
+    NotLinked,
+    NotText,
+    Trouble,
+    Unreachable,
+)
 from bot.now import Clock
 from bot.records import outbox, people
 from bot.records.people import Person
@@ -16,7 +26,7 @@ from bot.school.commands import commands_for, find
 from bot.school.school import School
 from bot.school_day import besides, presses, reply, speaking
 from bot.school_day.asking import Here
-from bot.vocabulary import Role, Verdict
+from bot.vocabulary import ChatId, Role, Verdict
 
 
 class Route:
@@ -32,7 +42,7 @@ class Route:
             return [LeaveGroup(to=what.chat, key=f"group/{what.chat}/{what.at.date()}")]
         if isinstance(what, Left):
             people.block(s, what.chat, blocked=not what.back)
-            return []
+            return [] if what.back else self.blocked(s, what.chat)
         if isinstance(what, Command) and what.name == "start" and what.rest:
             return family.start_link(s, self._school, what.chat, what.rest, what.at)
         person = people.who(s, what.chat)
@@ -52,6 +62,20 @@ class Route:
     def sorry(self, s: Session, what: Happened) -> list[Message]:
         """What a chat hears when its update could not be handled."""
         return [Trouble(to=what.chat)]
+
+    def blocked(self, s: Session, chat: ChatId) -> list[Message]:
+        """Somebody turned us away: their tutor hears of it, once a day."""
+        person = people.who(s, chat)
+        if person is None:
+            return []
+        homes = [
+            home for role in (Role.PARENT, Role.STUDENT) for home in people.households_of(s, person.id, role)
+        ]
+        tutor = people.reach(s, homes[0].tutor) if homes else None
+        if tutor is None or tutor.chat == chat:
+            return []
+        key = f"blocked/{chat}/{self._clock.now().date()}"
+        return [Unreachable(to=tutor.chat, key=key, name=person.name, household=homes[0].name)]
 
     def _stranger(self, s: Session, what: Happened) -> list[Message]:
         if isinstance(what, Pressed):

@@ -132,6 +132,13 @@ class WrittenEnds(Push, frozen=True, kw_only=True):
     lessons: int
 
 
+class Unreachable(Push, frozen=True, kw_only=True):
+    """To the tutor: somebody blocked the bot, so nothing reaches them until they write again."""
+
+    name: str
+    household: str
+
+
 class Accepted(Message, frozen=True, kw_only=True):
     """To the student: the tutor counted an answer."""
 

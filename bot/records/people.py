@@ -338,6 +338,12 @@ def chat_of_student(s: Session, student_id: StudentId) -> tuple[ChatId, bool] | 
     return None
 
 
+def chats_around(s: Session, student_id: StudentId) -> list[ChatId]:
+    """Return the chats in which a student's day is spoken of: their own and their parents'."""
+    own = reach(s, student_id)
+    return [each.chat for each in ([own] if own else []) + parents_of(s, student_id)]
+
+
 def shares_phone(s: Session, chat: ChatId) -> list[Student]:
     """Return the students without a chat of their own who speak on a parent's phone."""
     row = s.execute(select(ChatRow.person_id).where(ChatRow.id == chat)).one_or_none()

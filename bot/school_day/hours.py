@@ -10,6 +10,7 @@ from sqlalchemy.orm import Session
 from bot.messages import Message
 from bot.planner.calendar import is_school_day
 from bot.records import days, people
+from bot.records.base import lock_chat
 from bot.records.days import Stage
 from bot.records.people import Student
 from bot.school import dates
@@ -55,6 +56,8 @@ def look(s: Session, school: School, student_id: StudentId, now: datetime) -> li
     Everything is worked out from rows and the household's clocks at this moment, so a tick may come late,
     early or twice, and the clock may jump.
     """
+    for chat in sorted(people.chats_around(s, student_id)):
+        lock_chat(s, chat)  # so that closing a day and grading a reply don't cross
     student = people.student(s, student_id)
     hours = hours_of(student, now)
     said = speaking.give_back_if_forgotten(s, school, student, now)

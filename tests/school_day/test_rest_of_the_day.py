@@ -6,6 +6,7 @@ from sqlalchemy import text
 from support.group import Group, Somebody, only, wrong_answer
 
 from bot import demo
+from bot.happened import Left
 from bot.messages import (
     Counted,
     DayDone,
@@ -25,6 +26,7 @@ from bot.messages import (
     SmallDay,
     Speaking,
     StillHard,
+    Unreachable,
     WhoReads,
 )
 from bot.records import people
@@ -255,3 +257,12 @@ def test_student_chooses_the_language(wren: Somebody) -> None:
 def test_button_with_a_number_that_no_row_can_have_does_nothing(wren: Somebody) -> None:
     for ref in ("99999999999999999999", "-1", "x", ""):
         assert [type(m).__name__ for m in wren.presses("hint", ref)] == ["NotForYou"], ref
+
+
+def test_tutor_hears_once_a_day_that_somebody_blocked_the_bot(wren: Somebody) -> None:
+    now = wren.group.clock.now()
+
+    said = wren.group.happens(Left(wren.group.update(), demo.TOVE.chat, now))
+
+    assert (only(Unreachable, said).to, only(Unreachable, said).name) == (demo.INES.chat, "Tove")
+    assert wren.group.happens(Left(wren.group.update(), demo.TOVE.chat, now, back=True)) == []

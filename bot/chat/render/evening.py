@@ -14,6 +14,7 @@ from bot.messages import (
     StillHard,
     Talk,
     TalkNoted,
+    Unreachable,
     WeekPicture,
     WrittenEnds,
 )
@@ -247,3 +248,9 @@ def accepted(words: Words, m: Accepted) -> Rendered:
 def written_ends(words: Words, m: WrittenEnds) -> Rendered:
     """To the tutor: the lessons run out."""
     return say(words("written-ends", student=m.student, household=m.household, lessons=m.lessons))
+
+
+@renders(Unreachable)
+def unreachable(words: Words, m: Unreachable) -> Rendered:
+    """To the tutor: nothing reaches them."""
+    return say(words("unreachable", name=m.name, household=m.household))

@@ -13,6 +13,7 @@ from bot.messages import (
     StillHard,
     Talk,
     TalkNoted,
+    Unreachable,
     WeekPicture,
     WrittenEnds,
 )
@@ -113,6 +114,7 @@ SAMPLES: tuple[Message, ...] = (
     TalkNoted(to=TO, how="still-hard", name="Wren", tutor="Ines"),
     StillHard(to=TO, student="Wren", household="Bramble", title=AREA),
     *(WrittenEnds(to=TO, student="Wren", household="Bramble", lessons=n) for n in (0, 1, 4)),
+    Unreachable(to=TO, name="Tove", household="Bramble"),
     Accepted(to=TO, ask="Write 12/18 in simplest form.", typed="twothirds", tutor="Ines"),
     WeekPicture(
         to=TO,

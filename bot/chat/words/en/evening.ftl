@@ -93,3 +93,4 @@ written-ends = { $lessons ->
     [one] **{ $student }** ({ $household }) has one lesson left of those that are written. After it there are review days.
    *[other] **{ $student }** ({ $household }) has { $lessons } lessons left of those that are written. After them there are review days.
   }
+unreachable = **{ $name }** ({ $household }) has blocked this chat, so nothing reaches { $name } for now. It goes on as soon as { $name } writes here again.

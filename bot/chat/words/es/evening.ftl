@@ -93,3 +93,4 @@ written-ends = { $lessons ->
     [one] A **{ $student }** ({ $household }) le queda una lección de las que están escritas. Después hay días de repaso.
    *[other] A **{ $student }** ({ $household }) le quedan { $lessons } lecciones de las que están escritas. Después hay días de repaso.
   }
+unreachable = **{ $name }** ({ $household }) ha bloqueado este chat, así que por ahora no le llega nada. Sigue en cuanto { $name } vuelva a escribir aquí.
