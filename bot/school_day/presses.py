@@ -37,6 +37,7 @@ GROWN_UP = frozenset(
         "talk-still-hard",
         "talk-not-tonight",
         "talk-solution",
+        "talk-words",
     }
 )
 
@@ -73,6 +74,7 @@ DAYS: dict[str, OnDay] = {
     "more": more.ten_more,
     "hands-on": more.hands_on,
     "answers": more.send_answers,
+    "worked-words": stuck.worked_in_words,
     "second": more.second_lesson,
     "test-list": test.list_answers,
     "hand-in": test.hand_in,

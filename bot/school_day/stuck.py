@@ -231,3 +231,12 @@ def about_this(s: Session, here: Here, sent: Sent) -> list[Message]:
 def in_words(s: Session, here: Here, sent: Sent) -> list[Message]:
     """An item's picture in words."""
     return [InWords(to=here.chat, alt=alt_of(sent.item))]
+
+
+def worked_in_words(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """The picture of the day's worked example in words."""
+    if day.lesson is None:
+        return [NotForYou(to=here.chat, why="gone")]
+    examples_ = here.school.course.lesson(day.lesson).examples
+    figure = examples_[min(day.sitting, len(examples_)) - 1].figure
+    return [InWords(to=here.chat, alt=alt(figure) if figure else "")]

@@ -6,7 +6,7 @@ from datetime import datetime
 
 from sqlalchemy.orm import Session
 
-from bot.messages import Message, Solution, StillHard, TalkNoted
+from bot.messages import InWords, Message, Solution, StillHard, TalkNoted
 from bot.records import people, talks
 from bot.records.days import Sent
 from bot.records.people import Person
@@ -31,6 +31,8 @@ def pressed(s: Session, school: School, person: Person, sent: Sent, how: str, at
                 to_grown_up=True,
             )
         ]
+    if how == "words":
+        return [InWords(to=person.chat, alt=alt_of(sent.item))]
     skill = sent.item.skills[0] if sent.item.skills else sent.lesson
     first_time = talks.note(s, student.id, sent.id, skill, how, person.id, at)
     if how != "still-hard" or not first_time or talks.count(s, student.id, skill, "still-hard") < 2:

@@ -166,6 +166,8 @@ def worked_shown(words: Words, m: WorkedShown) -> Rendered:
     buttons = [[button(words, "button-go", f"go:{m.day}")]] if m.day else []
     if m.day and m.may_pass:
         buttons.append([button(words, "button-known", f"known:{m.day}")])
+    if m.figure and m.alt and m.day:
+        buttons.append([button(words, "button-in-words", f"worked-words:{m.day}")])
     return say(
         words("worked-title"),
         from_content(m.ask),

@@ -175,9 +175,17 @@ def solution(words: Words, m: Solution) -> Rendered:
         steps_text(m.steps),
         words("solution-answer", answer=f"{m.answer}{unit}"),
         comes,
-        buttons=[] if m.to_grown_up else [[button(words, "button-go-on", "on:")]],
+        buttons=_under_solution(words, m),
         pictures=figure_picture(m.figure, m.alt),
     )
+
+
+def _under_solution(words: Words, m: Solution) -> list[list[Button]]:
+    row = [] if m.to_grown_up else [button(words, "button-go-on", "on:")]
+    if m.figure and m.alt:
+        verb = "talk-words" if m.to_grown_up else "words"
+        row.append(button(words, "button-in-words", f"{verb}:{m.item}"))
+    return [row]
 
 
 @renders(NextStep)
