@@ -42,7 +42,7 @@ lint: setup
 	@.venv/bin/lint-imports
 
 test: test-setup lint
-	@.venv/bin/evensum check-content --draws 60
+	@.venv/bin/evensum check-content --draws 60 --pictures 1
 	@.venv/bin/pytest -n 2 --cov=bot --cov-report=term:skip-covered
 
 # Ratios against named baselines in the same run; about ten minutes on two cores with nothing else running.

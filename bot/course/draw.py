@@ -332,6 +332,8 @@ class _Making:
     def _made_choices(self, answers: list[_Answer]) -> tuple[str, ...] | Thrown:
         if len(answers) < 3:
             return Thrown("clash", "fewer than three choices are left")
+        if self.recipe.shuffle:
+            return tuple(self.chance.shuffled([one.text for one in answers]))
         sizes: list[tuple[Fraction, str]] = []
         for one in answers:
             worth = None

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+import shutil
 import statistics
 from pathlib import Path
 
@@ -116,6 +117,25 @@ def test_preview_gives_an_object_a_draw(command: typer.Typer) -> None:
         "picture",
     )
     assert set(wanted) <= lines[0].keys()
+
+
+def test_a_broken_lesson_stops_no_other(command: typer.Typer, small: Path) -> None:
+    shutil.copy(small / "unit-01" / "two-step-equations.md", small / "unit-01" / "inequalities.md")
+    (small / "unit-01" / "inequalities.md").write_text("no lesson yet\n", encoding="utf-8")
+    where = ["--draws", "1", "--content", str(small)]
+
+    shown = CliRunner().invoke(command, ["preview", "two-step-equations", *where])
+    assert shown.exit_code == 0 and "Two-step equations" in shown.stdout
+    broken = CliRunner().invoke(command, ["preview", "inequalities", *where])
+    assert broken.exit_code == 2 and "front matter" in broken.output
+    assert check_folder(small, draws=2, only="two-step").faults == []
+
+
+def test_lessons_shared_by_processes_give_the_same_report(small: Path) -> None:
+    shutil.copy(small / "unit-01" / "two-step-equations.md", small / "unit-01" / "inequalities.md")
+    one, two = (check_folder(small, draws=3, processes=n) for n in (1, 2))
+    assert one.faults == two.faults and len(one.faults) > 0
+    assert [r.template.id for r in one.templates] == [r.template.id for r in two.templates]
 
 
 def test_check_ends_with_1_when_there_is_a_fault(command: typer.Typer, small: Path) -> None:

@@ -14,6 +14,7 @@ import re
 import runpy
 from collections.abc import Callable
 from fractions import Fraction
+from functools import cache
 from pathlib import Path
 from typing import Any
 
@@ -28,7 +29,6 @@ from bot.course.year import Course
 
 HERE = Path(__file__).parent
 DRAWS = 25
-ROADS = {path.stem: runpy.run_path(str(path)) for path in (HERE / "roads").glob("*.py")}
 WITHOUT = dict(
     line.split("\t")
     for line in (HERE / "roads" / "none.tsv").read_text(encoding="utf-8").splitlines()
@@ -38,9 +38,16 @@ WITHOUT = dict(
 HOLDERS = load_with_faults(HERE.parents[1] / "content")[0].holders
 
 
+@cache
+def roads_of(lesson: str) -> dict[str, Any]:
+    """The functions for a lesson; read when it is their turn, so that a broken file stops no other."""
+    path = HERE / "roads" / f"{lesson}.py"
+    return runpy.run_path(str(path)) if path.is_file() else {}
+
+
 def road_for(template: Template) -> Callable[..., Any] | None:
     """The function that works this template out in another way."""
-    return ROADS.get(template.lesson, {}).get(template.name.replace("-", "_"))
+    return roads_of(template.lesson).get(template.name.replace("-", "_"))
 
 
 def pythonic(shown: str) -> str:
@@ -111,7 +118,7 @@ def test_a_road_belongs_to_a_template() -> None:
         for holder in HOLDERS
         for template in holder.templates
     }
-    for lesson, functions in ROADS.items():
-        for name, function in functions.items():
+    for path in (HERE / "roads").glob("*.py"):
+        for name, function in roads_of(path.stem).items():
             if inspect.isfunction(function) and not name.startswith("_"):
-                assert (lesson, name) in names, f"roads/{lesson}.py: no template is called {name}"
+                assert (path.stem, name) in names, f"roads/{path.name}: no template is called {name}"
