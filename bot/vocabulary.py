@@ -84,6 +84,8 @@ class Part(StrEnum):
     """More practice, asked for; it never counts against anybody."""
     TEST = "test"
     HANDS_ON = "hands-on"
+    PLACEMENT = "placement"
+    """The look at where to start; never counted."""
 
 
 class Role(StrEnum):

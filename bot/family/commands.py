@@ -11,7 +11,7 @@ from bot.happened import Command, Pressed, Typed
 from bot.messages import Changed, FamilyChanged, Message, NotForYou, TakenBack
 from bot.records import people
 from bot.records.people import Person
-from bot.school import asking, changes, effects, orders, overview
+from bot.school import asking, changes, effects, orders, overview, year_orders
 from bot.school.asking import PARENT, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
@@ -59,6 +59,7 @@ FUNCTIONS: dict[str, Function] = {
     "morning": orders.morning,
     "evening": orders.evening,
     "timing": orders.timing,
+    "placement": year_orders.placement,
     "hand": phone.hand,
     "privacy": consent.privacy,
     "agree": consent.ask_again,

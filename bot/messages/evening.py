@@ -43,7 +43,7 @@ class Digest(Push, frozen=True, kw_only=True):
     date: str
     """ISO date of the day."""
     variant: str
-    """worked, all-right, nothing-started, only-paper, test, day-off, our-fault."""
+    """worked, all-right, nothing-started, only-paper, test, placing, placed, day-off, our-fault."""
     lesson: str = ""
     first_try: int = 0
     later_try: int = 0
@@ -80,6 +80,12 @@ class Digest(Push, frozen=True, kw_only=True):
     paper: bool = False
     minutes: int = 0
     on_demand: bool = False
+    questions: int = 0
+    """Answered in a look at where to start."""
+    start: str = ""
+    """Title of the lesson that it points to; empty: nothing of the course seems new."""
+    sure: int = 0
+    """How sure that is, in percent."""
 
 
 class DigestLine(Push, frozen=True, kw_only=True):

@@ -24,6 +24,8 @@ class DayKind(StrEnum):
     """After ten or more school days away: few items, sure ones first, no lesson."""
     OFF_SEASON = "off-season"
     """Keeps things alive between courses, about ten minutes."""
+    PLACEMENT = "placement"
+    """A look at where to start; nothing is taught and nothing counted."""
 
 
 class WarmUp(StrEnum):

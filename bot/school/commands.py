@@ -93,6 +93,7 @@ SPECS: tuple[Spec, ...] = (
     Spec("resume", _T, "when", ("/resume {student}",), ("seguir",)),
     # The course
     Spec("lesson", _T, "course", ("/lesson {student} {next}", "/lesson {student} 2"), ("leccion",)),
+    Spec("placement", _GROWN_UP, "course", ("/placement {student}",), ("nivel",)),
     Spec("skip", _T, "course", ("/skip {student} {next}",), ("saltar",)),
     Spec("link", _T, "course", ("/link {next} https://example.org/page",), ("enlace",)),
     # Answers

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from datetime import date, timedelta
+from typing import Any
 
 from sqlalchemy.orm import Session
 
@@ -18,7 +19,7 @@ from bot.school import dates
 from bot.school.school import School
 from bot.school.standing import COUNTED, Counts, count_up
 from bot.school.wishes import WishKind, in_force, texts
-from bot.vocabulary import ChatId, Outcome, Part, Verdict
+from bot.vocabulary import ChatId, LessonId, Outcome, Part, Verdict
 
 IN_FULL = 2
 """Unsolved items told in full; the others wait behind a button."""
@@ -88,7 +89,19 @@ def digest(
         paper=day.on_paper,
         minutes=round(day.seconds / 60),
         on_demand=on_demand,
+        **_placed(school, day, items),
     )
+
+
+def _placed(school: School, day: SchoolDay, items: Sequence[Sent]) -> dict[str, Any]:
+    """What a look at where to start came to: questions, the lesson's title, how sure it is in percent."""
+    asked = sum(1 for each in items if each.part is Part.PLACEMENT and each.outcome is not None)
+    start, sure = day.notes.get("placed"), day.notes.get("placed_sure")
+    return {
+        "questions": asked,
+        "start": school.title(LessonId(str(start))) if start else "",
+        "sure": sure if isinstance(sure, int) else 0,
+    }
 
 
 def _variant(day: SchoolDay, counts: Counts) -> str:
@@ -98,6 +111,8 @@ def _variant(day: SchoolDay, counts: Counts) -> str:
         return "our-fault"
     if day.started_at is None:
         return "nothing-started"
+    if day.kind == DayKind.PLACEMENT:
+        return "placed" if "placed" in day.notes else "placing"
     if day.notes.get("test_counted"):
         return "test"
     if counts.asked and counts.first_try == counts.asked:

@@ -79,6 +79,7 @@ def show_item(
     """The message that asks one item."""
     item = sent.item
     guided = sent.part is Part.GUIDED
+    quiet = guided or sent.part is Part.PLACEMENT
     all_steps = steps_of(item)
     walked = guided and sent.place <= 2
     return ItemShown(
@@ -93,7 +94,7 @@ def show_item(
         choices=item.choices,
         figure=item.figure,
         alt=alt_of(item),
-        source="" if guided or item.lesson == day.lesson else item.lesson_title,
+        source="" if quiet or item.lesson == day.lesson else item.lesson_title,
         lesson=item.lesson,
         calculator=item.calculator,
         lead=lead,

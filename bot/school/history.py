@@ -11,6 +11,7 @@ from sqlalchemy.orm import Session
 
 from bot.planner.calendar import SchoolCalendar, days_away, is_light_day
 from bot.planner.history import Done, History, Paces, PastDay
+from bot.planner.plan import DayKind
 from bot.records import attempts, days
 from bot.records.days import SchoolDay, Sent
 from bot.records.memories import memories
@@ -34,7 +35,7 @@ def history_of(
 ) -> History:
     """Everything before the morning of `on`."""
     since = on - REACH
-    past = [day for day in days.days_between(s, student.id, since, on - timedelta(days=1)) if day.started_at]
+    past = [day for day in days.days_between(s, student.id, since, on - timedelta(days=1)) if _counts(day)]
     number = days.day_number(s, student.id, since)
     by_day = defaultdict(list)
     for item in days.past_items(s, student.id, since, on):
@@ -58,6 +59,11 @@ def history_of(
         hands_on_done=frozenset(str(day.notes["hands_on"]) for day in past if day.notes.get("hands_on_done")),
         paces=_paces(past, by_day),
     )
+
+
+def _counts(day: SchoolDay) -> bool:
+    """Whether a day was one of the course; a look at where to start isn't."""
+    return day.started_at is not None and day.kind != DayKind.PLACEMENT
 
 
 def done_of(items: Sequence[Sent]) -> tuple[Done, ...]:

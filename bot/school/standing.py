@@ -115,5 +115,7 @@ def _evidence(
     for item in items:
         if item.part is Part.WARM_UP or item.outcome is None:
             continue
+        if item.part is Part.PLACEMENT and item.outcome is not Outcome.FIRST_TRY:
+            continue  # what wasn't met yet is no miss
         named = missteps.get(item.id)
         yield item.skills, Evidence(item.outcome, hints=item.hints, misstep=named[0] if named else None)

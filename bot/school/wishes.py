@@ -49,6 +49,8 @@ class WishKind(StrEnum):
     """An item of the tutor's own (item: as drawn)."""
     ERASE = "erase"
     """Everything of a household is erased on that day; a family only."""
+    PLACEMENT = "placement"
+    """The next day looks where to start; a family may."""
     READ_AS = "read-as"
     """An answer that counts from now on (expected, form, typed, verdict)."""
 

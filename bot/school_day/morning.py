@@ -25,7 +25,7 @@ from bot.school.drawing import draw_all
 from bot.school.planning import plan_for
 from bot.school.school import School
 from bot.school.wishes import WishKind, of_kind
-from bot.school_day import assessment, speaking, warm_up
+from bot.school_day import assessment, placing, speaking, warm_up
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
 from bot.vocabulary import ChatId, DayId, Part, TemplateId, Why
@@ -40,6 +40,10 @@ def make_day(
     s: Session, school: School, student: Student, on: date, now: datetime, *, late: bool = False
 ) -> SchoolDay | None:
     """Plan, draw and store a day; None where that date has one already."""
+    look = placing.wished(s, student, on)
+    if look is not None:
+        made = placing.make_day(s, student, look, on, now, late=late)
+        return days.day(s, made) if made is not None else None
     plan, wishes = plan_for(s, school, student, on)
     last = days.newest_day(s, student.id)
     calendar = dates.calendar_of(s, student, on)

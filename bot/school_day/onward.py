@@ -17,12 +17,13 @@ from bot.messages import (
     SetDone,
     WorkedShown,
 )
+from bot.planner.plan import DayKind
 from bot.records import days, focus, people, sheets
 from bot.records.days import ItemState, SchoolDay, Stage
 from bot.records.people import change_student
 from bot.school.standing import count_up, lessons_met
 from bot.school.wishes import in_force, link_of
-from bot.school_day import assessment, offers
+from bot.school_day import assessment, offers, placing
 from bot.school_day.asking import Here, show
 from bot.vocabulary import Outcome, Part
 
@@ -41,6 +42,8 @@ def onward(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> 
             return _warm_up(s, here, day, lead)
         case Stage.TEST:
             return assessment.onward(s, here, day)
+        case Stage.PLACING:
+            return placing.onward(s, here, day, lead)
         case Stage.CARD:
             return card(s, here, day, lead)
         case Stage.KNOWN:
@@ -61,7 +64,8 @@ def start(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """Start was pressed: the warm-up comes first. A test waits until a grown-up opened it."""
     if assessment.waits_for_grown_up(day):
         return [NothingNow(to=here.chat, why="test-waits")]
-    days.change_day(s, day.id, stage=Stage.WARM_UP, started_at=here.at, last_reply_at=here.at)
+    first = Stage.PLACING if day.kind == DayKind.PLACEMENT else Stage.WARM_UP
+    days.change_day(s, day.id, stage=first, started_at=here.at, last_reply_at=here.at)
     return onward(s, here, days.day(s, day.id))
 
 

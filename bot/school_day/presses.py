@@ -20,7 +20,7 @@ from bot.school.orders import LANGUAGES
 from bot.school.school import School
 from bot.school.when import fold
 from bot.school_day import assessment as test
-from bot.school_day import more, morning, paper, reply, speaking, stuck, talk, warm_up, ways_out
+from bot.school_day import more, morning, paper, placing, reply, speaking, stuck, talk, warm_up, ways_out
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
 from bot.vocabulary import PersonId, StudentId
@@ -57,6 +57,8 @@ ITEMS: dict[str, OnItem] = {
     "type": stuck.how_to_type,
     "pass": lambda s, here, sent: stuck.ask_tutor(s, here, sent, why="unreadable"),
     "card": lambda s, here, sent: stuck.look_up_card(s, here, sent.lesson, sent),
+    "place-skip": placing.not_met,
+    "place-stop": placing.stop_here,
     "test-back": test.back,
     "test-next": test.forward,
     "test-show": test.show_one,

@@ -23,7 +23,7 @@ from bot.records import attempts, days, focus
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.outbox import could_be_seen, newest_shown, shown
 from bot.school.drawing import short
-from bot.school_day import paper, stuck, warm_up, working
+from bot.school_day import paper, placing, stuck, warm_up, working
 from bot.school_day.asking import Here
 from bot.school_day.grading import Graded, grade, read_back, tries_of
 from bot.school_day.onward import onward
@@ -95,6 +95,8 @@ def answer(s: Session, here: Here, typed: Typed, sent: Sent, text: str) -> list[
         from bot.school_day import assessment  # the test's own rules
 
         return assessment.note_answer(s, here, day, sent, typed, text)
+    if sent.part is Part.PLACEMENT:
+        return placing.note_answer(s, here, day, sent, typed, text)
     if sent.state is ItemState.DONE:
         return _already(s, here, day, sent)
     graded = grade(s, here, day, sent, typed, text)

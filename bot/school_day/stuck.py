@@ -61,6 +61,8 @@ def asked_for_hint(s: Session, here: Here, sent: Sent) -> list[Message]:
     """The button *Hint*: asking for help counts towards the worked solution."""
     if sent.state is ItemState.DONE:
         return [NotForYou(to=here.chat, why="gone")]
+    if sent.part in (Part.TEST, Part.PLACEMENT):
+        return [NotForYou(to=here.chat, why="no-hints")]
     days.change_item(s, sent.id, helps=sent.helps + 1)
     return hint(s, here, days.item(s, sent.id))
 
@@ -93,7 +95,7 @@ def leave(s: Session, here: Here, sent: Sent) -> list[Message]:
 def show_solution(s: Session, here: Here, sent: Sent) -> list[Message]:
     """The button *Show me*: the worked solution; a fresh item of the kind comes back."""
     day = days.day(s, sent.day)
-    if not may_see_solution(sent) or sent.part is Part.TEST:
+    if not may_see_solution(sent) or sent.part in (Part.TEST, Part.PLACEMENT):
         return [NotForYou(to=here.chat, why="not-earned")]
     comes_back = sent.outcome not in (Outcome.FIRST_TRY, Outcome.LATER_TRY)
     if sent.state is not ItemState.DONE:

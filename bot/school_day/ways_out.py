@@ -5,9 +5,11 @@ from __future__ import annotations
 from sqlalchemy.orm import Session
 
 from bot.messages import Message, NotForYou, SmallDay
+from bot.planner.plan import DayKind
 from bot.records import days
 from bot.records.days import ItemState, SchoolDay, Stage
 from bot.school import effects
+from bot.school_day import placing
 from bot.school_day.asking import Here
 from bot.school_day.onward import done, onward
 from bot.vocabulary import Part
@@ -15,6 +17,8 @@ from bot.vocabulary import Part
 
 def make_small(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """Make a day small: no lesson, six review items. What was done stays done; the lesson waits."""
+    if day.kind == DayKind.PLACEMENT and day.stage is not Stage.DONE:
+        return placing.stop(s, here, day)
     if day.stage is Stage.DONE or day.small:
         return [SmallDay(to=here.chat, day=day.id, review=0, already=True)]
     effects.make_small(s, day)
@@ -24,6 +28,8 @@ def make_small(s: Session, here: Here, day: SchoolDay) -> list[Message]:
 
 def enough(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """Enough for today, from the middle of review on. What was not reached is no miss."""
+    if day.kind == DayKind.PLACEMENT and day.stage is not Stage.DONE:
+        return placing.stop(s, here, day)
     if day.stage is Stage.DONE:
         return [done(s, here, day)]
     finished, out_of = days.count_items(s, day.id, Part.REVIEW)

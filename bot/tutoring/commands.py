@@ -7,7 +7,7 @@ from sqlalchemy.orm import Session
 from bot.happened import Command, Pressed, SentFile, Typed
 from bot.messages import Message, NotForYou
 from bot.records.people import Person
-from bot.school import asking, changes, effects, orders, overview
+from bot.school import asking, changes, effects, orders, overview, year_orders
 from bot.school.asking import TUTOR, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
@@ -55,6 +55,7 @@ FUNCTIONS: dict[str, Function] = {
     "pause": course.pause,
     "resume": course.resume,
     "lesson": course.lesson,
+    "placement": year_orders.placement,
     "skip": course.skip,
     "link": course.link,
     "accept": accept.accept,

@@ -59,7 +59,7 @@ def day_ready(words: Words, m: DayReady) -> Rendered:
     rows = [[button(words, "button-start", f"start:{m.day}")]]
     if m.day_kind == "test":
         rows = [[button(words, "button-open-test", f"open-test:{m.day}")]]
-    elif m.day_kind not in ("small", "test-open"):
+    elif m.day_kind not in ("small", "test-open", "placement"):
         rows[0].append(button(words, "button-small-day", f"small:{m.day}"))
     if m.unfinished:
         rows.append([button(words, "button-finish-last", f"finish:{m.day}")])
@@ -196,6 +196,8 @@ def item_shown(words: Words, m: ItemShown) -> Rendered:
     rows = choice_rows(m.item, m.choices)
     if m.part is Part.TEST:
         rows += test_rows(words, m)
+    elif m.part is Part.PLACEMENT:
+        rows += placement_rows(words, m)
     else:
         rows += answer_rows(
             words,
@@ -222,6 +224,15 @@ def test_rows(words: Words, m: ItemShown) -> list[list[Button]]:
     if m.figure:
         rows.append([button(words, "button-in-words", f"words:{m.item}")])
     return rows
+
+
+def placement_rows(words: Words, m: ItemShown) -> list[list[Button]]:
+    """Under a question of the look at where to start: not met yet, how to type, enough for today."""
+    rows = [[button(words, "button-not-met", f"place-skip:{m.item}")]]
+    second = [] if m.choices else [button(words, "button-how-to-type", f"type:{m.item}")]
+    if m.figure:
+        second.append(button(words, "button-in-words", f"words:{m.item}"))
+    return [*rows, second, [button(words, "button-enough", f"place-stop:{m.item}")]]
 
 
 @renders(SetDone)

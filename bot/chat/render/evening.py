@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.chat.render.registry import button, renders, say
+from bot.chat.render.year import how_sure
 from bot.chat.rendered import Button, Drawing, Picture, Rendered
 from bot.chat.words import Text, Words, bold, from_content, join, plain
 from bot.messages import (
@@ -64,6 +65,10 @@ def _head(words: Words, m: Digest) -> Text:
 
 
 def _first_sentence(words: Words, m: Digest) -> Text:
+    if m.variant in ("placing", "placed"):
+        start = [words(f"placement-{how_sure(m.sure)}")] if m.start else []
+        key = "digest-placed-all" if m.variant == "placed" and not m.start else f"digest-{m.variant}"
+        return join([words(key, name=m.name, questions=m.questions, lesson=m.start), *start], " ")
     done = m.first_try + m.later_try
     key = "enough" if m.enough and m.variant == "worked" else m.variant
     first = words(f"digest-{key}", name=m.name, done=done, out_of=m.out_of, first=m.first_try)

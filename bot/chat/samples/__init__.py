@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.chat.samples import day, evening, family, reply, tutoring
+from bot.chat.samples import day, evening, family, reply, tutoring, year
 from bot.messages import Message
 
 SAMPLES: tuple[Message, ...] = (
@@ -11,5 +11,6 @@ SAMPLES: tuple[Message, ...] = (
     *evening.SAMPLES,
     *family.SAMPLES,
     *tutoring.SAMPLES,
+    *year.SAMPLES,
 )
 """In the order of the day."""
