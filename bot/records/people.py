@@ -1,161 +1,96 @@
-"""Households, students, parents and tutors, and the chats through which they speak."""
+"""Households, students, parents and tutors, and the chats through which they speak.
+
+What changes them is in `members.py` and stands here as well, so that a use case needs one import.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import datetime
 
-from sqlalchemy import (
-    BigInteger,
-    ForeignKey,
-    UniqueConstraint,
-    bindparam,
-    delete,
-    func,
-    insert,
-    or_,
-    select,
-    update,
+from sqlalchemy import bindparam, func, select
+from sqlalchemy.orm import Session, aliased
+
+from bot.records.base import ask
+from bot.records.members import (
+    add_household,
+    add_member,
+    add_person,
+    block,
+    change_household,
+    change_student,
+    link,
+    remove_household,
+    remove_member,
+    set_language,
+    speak,
+    unlink,
 )
-from sqlalchemy.orm import Mapped, Session, aliased, mapped_column
-
-from bot.records.base import Base, UtcDateTime, ask, change
+from bot.records.people_tables import (
+    EARLY,
+    ChatRow,
+    Household,
+    HouseholdRow,
+    Member,
+    MembershipRow,
+    Person,
+    PersonRow,
+    Reachable,
+    Student,
+    StudentRow,
+)
 from bot.vocabulary import ChatId, HouseholdId, PersonId, Role, StudentId
 
-
-class HouseholdRow(Base):
-    """A family. It belongs to one tutor; `consented` follows the newest row of consent."""
-
-    __tablename__ = "household"
-
-    id: Mapped[int] = mapped_column(primary_key=True)
-    name: Mapped[str]
-    tutor_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
-    zone: Mapped[str]
-    digest_at: Mapped[int]
-    country: Mapped[str] = mapped_column(default="")
-    consented: Mapped[bool] = mapped_column(default=False)
-    made_at: Mapped[datetime] = mapped_column(UtcDateTime)
-
-
-class PersonRow(Base):
-    """Somebody we know by a first name or nickname, and nothing more."""
-
-    __tablename__ = "person"
-
-    id: Mapped[int] = mapped_column(primary_key=True)
-    name: Mapped[str]
-    language: Mapped[str] = mapped_column(default="en")
-    roles: Mapped[str] = mapped_column(default="")
-    """All roles held; kept in step with memberships by this module, so that a reply needs one query."""
-    made_at: Mapped[datetime] = mapped_column(UtcDateTime)
-
-
-class MembershipRow(Base):
-    """A person's role in a household. A child with two homes is a student in both."""
-
-    __tablename__ = "membership"
-    __table_args__ = (UniqueConstraint("person_id", "household_id", "role"),)
-
-    id: Mapped[int] = mapped_column(primary_key=True)
-    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
-    household_id: Mapped[int] = mapped_column(ForeignKey("household.id"), index=True)
-    role: Mapped[str]
-
-
-class StudentRow(Base):
-    """What the day needs to know of a student. Minutes of the clock count from midnight, household time."""
-
-    __tablename__ = "student"
-
-    id: Mapped[int] = mapped_column(ForeignKey("person.id"), primary_key=True)
-    household_id: Mapped[int] = mapped_column(ForeignKey("household.id"), index=True)
-    push_at: Mapped[int] = mapped_column(default=8 * 60)
-    week: Mapped[str] = mapped_column(default="1111200")
-    """Monday to Sunday: 1 a school day, 2 the light one, 0 free."""
-    minutes: Mapped[int] = mapped_column(default=45)
-    review_items: Mapped[int | None]
-    """Set by the tutor; absent: the planner moves the size."""
-    timing: Mapped[bool] = mapped_column(default=False)
-    typing_seconds: Mapped[float | None]
-    """Seconds to copy ten numbers, measured once."""
-    lesson: Mapped[int] = mapped_column(default=1)
-    """The number of the lesson that comes next; 0 is before the first."""
-    sitting: Mapped[int] = mapped_column(default=1)
-    first_day: Mapped[date | None]
-    paused: Mapped[bool] = mapped_column(default=False)
-    told: Mapped[bool] = mapped_column(default=False)
-    """Has been told who reads what."""
-    next_look: Mapped[datetime] = mapped_column(UtcDateTime, index=True)
-    """When the clock has to look again; only narrows its query. Whatever changes hour or day rewrites it."""
-
-
-class ChatRow(Base):
-    """A chat that somebody linked, and which student is speaking there just now."""
-
-    __tablename__ = "chat"
-
-    id: Mapped[int] = mapped_column(BigInteger, primary_key=True, autoincrement=False)
-    person_id: Mapped[int] = mapped_column(ForeignKey("person.id"), index=True)
-    speaking_id: Mapped[int | None] = mapped_column(ForeignKey("student.id"))
-    spoke_at: Mapped[datetime | None] = mapped_column(UtcDateTime)
-    linked_at: Mapped[datetime] = mapped_column(UtcDateTime)
-    blocked: Mapped[bool] = mapped_column(default=False)
-
-
-@dataclass(frozen=True, slots=True)
-class Household:
-    """A family as the use cases see it. `digest_at` is minutes after midnight in `zone`."""
-
-    id: HouseholdId
-    name: str
-    tutor: PersonId
-    zone: str
-    digest_at: int
-    country: str
-    consented: bool
-
-
-@dataclass(frozen=True, slots=True)
-class Student:
-    """A student with what the day needs of the household."""
-
-    id: StudentId
-    name: str
-    language: str
-    household: HouseholdId
-    tutor: PersonId
-    zone: str
-    digest_at: int
-    country: str
-    consented: bool
-    push_at: int
-    week: str
-    minutes: int
-    review_items: int | None
-    timing: bool
-    typing_seconds: float | None
-    lesson: int
-    sitting: int
-    first_day: date | None
-    paused: bool
-    told: bool
-
-
-@dataclass(frozen=True, slots=True)
-class Person:
-    """Who is at a chat. `speaking` is the student whose words count there now, if any."""
-
-    id: PersonId
-    name: str
-    language: str
-    chat: ChatId
-    roles: frozenset[Role]
-    speaking: StudentId | None
-    shared: bool
-    """The chat is a grown-up's, handed over to `speaking`."""
-
+__all__ = [
+    "EARLY",
+    "STUDENT_COLUMNS",
+    "ChatRow",
+    "Household",
+    "HouseholdRow",
+    "Member",
+    "MembershipRow",
+    "Person",
+    "PersonRow",
+    "Reachable",
+    "Student",
+    "StudentRow",
+    "add_household",
+    "add_member",
+    "add_person",
+    "block",
+    "change_household",
+    "change_student",
+    "chat_of_student",
+    "chats_around",
+    "due_students",
+    "find_student",
+    "household",
+    "households_of",
+    "households_of_tutor",
+    "is_grown_up_of",
+    "languages",
+    "link",
+    "members_of",
+    "memberships_of",
+    "parents_of",
+    "person_name",
+    "phone_held_by",
+    "reach",
+    "remove_household",
+    "remove_member",
+    "roles_of",
+    "same_name",
+    "set_language",
+    "shares_phone",
+    "speak",
+    "student",
+    "students_of_household",
+    "students_of_parent",
+    "students_of_tutor",
+    "tutors",
+    "unlink",
+    "who",
+]
 
 STUDENT_COLUMNS = (
     StudentRow.id,
@@ -180,11 +115,14 @@ STUDENT_COLUMNS = (
     StudentRow.told,
 )
 
+
 _students = (
     select(*STUDENT_COLUMNS)
     .join(PersonRow, PersonRow.id == StudentRow.id)
     .join(HouseholdRow, HouseholdRow.id == StudentRow.household_id)
 )
+
+
 _households = select(
     HouseholdRow.id,
     HouseholdRow.name,
@@ -201,6 +139,8 @@ _who = (
     .join(ChatRow, ChatRow.person_id == PersonRow.id)
     .where(ChatRow.id == bindparam("chat"))
 )
+
+
 _student = _students.where(StudentRow.id == bindparam("student"))
 
 
@@ -292,18 +232,6 @@ def is_grown_up_of(s: Session, person: PersonId, student_id: StudentId) -> bool:
     return known.tutor == person or any(each.id == student_id for each in students_of_parent(s, person))
 
 
-@dataclass(frozen=True, slots=True)
-class Reachable:
-    """A person's chat, for messages to them. `speaking`: the student who holds the phone just now."""
-
-    person: PersonId
-    name: str
-    language: str
-    chat: ChatId
-    speaking: StudentId | None
-    blocked: bool
-
-
 _reachable = select(
     PersonRow.id, PersonRow.name, PersonRow.language, ChatRow.id, ChatRow.speaking_id, ChatRow.blocked
 ).join(ChatRow, ChatRow.person_id == PersonRow.id)
@@ -352,110 +280,12 @@ def shares_phone(s: Session, chat: ChatId) -> list[Student]:
     return [each for each in students_of_parent(s, PersonId(row.person_id)) if reach(s, each.id) is None]
 
 
-def speak(s: Session, chat: ChatId, student_id: StudentId | None, at: datetime) -> None:
-    """Note who is speaking at a chat; None gives the phone back."""
-    s.execute(update(ChatRow).where(ChatRow.id == chat).values(speaking_id=student_id, spoke_at=at))
-
-
 def phone_held_by(s: Session, student_id: StudentId) -> tuple[ChatId, PersonId, datetime | None] | None:
     """Return the grown-up's chat on which a student is speaking, whose it is, and when they last spoke."""
     row = s.execute(
         select(ChatRow.id, ChatRow.person_id, ChatRow.spoke_at).where(ChatRow.speaking_id == student_id)
     ).first()
     return None if row is None else (ChatId(row.id), PersonId(row.person_id), row.spoke_at)
-
-
-def block(s: Session, chat: ChatId, *, blocked: bool) -> None:
-    """Note that a person blocked the bot, or took the block away."""
-    s.execute(update(ChatRow).where(ChatRow.id == chat).values(blocked=blocked))
-
-
-def change_student(s: Session, student_id: StudentId, **values: object) -> None:
-    """Change columns of a student; the clock then looks again at once, since the hour may have moved."""
-    known = set(StudentRow.__table__.columns.keys())
-    if unknown := set(values) - known:
-        raise KeyError(f"a student has no {', '.join(sorted(unknown))}")
-    if not values.keys() <= {"lesson", "sitting", "told", "typing_seconds", "next_look"}:
-        values.setdefault("next_look", EARLY)
-    change(s, StudentRow, student_id, values)
-
-
-def change_household(s: Session, household_id: HouseholdId, **values: object) -> None:
-    """Change columns of a household and let the clock look again at its students."""
-    s.execute(update(HouseholdRow).where(HouseholdRow.id == household_id).values(**values))
-    s.execute(update(StudentRow).where(StudentRow.household_id == household_id).values(next_look=EARLY))
-
-
-def add_person(s: Session, name: str, at: datetime, language: str = "en", *, tutor: bool = False) -> PersonId:
-    """Add somebody. Names are stored as given, at most 40 characters."""
-    roles = Role.TUTOR.value if tutor else ""
-    made = s.execute(
-        insert(PersonRow)
-        .values(name=name.strip()[:40], language=language, roles=roles, made_at=at)
-        .returning(PersonRow.id)
-    )
-    return PersonId(made.scalar_one())
-
-
-def add_household(
-    s: Session, name: str, tutor: PersonId, zone: str, at: datetime, digest_at: int = 19 * 60
-) -> HouseholdId:
-    """Add a family of a tutor, without members or consent yet."""
-    made = s.execute(
-        insert(HouseholdRow)
-        .values(name=name.strip()[:40], tutor_id=tutor, zone=zone, digest_at=digest_at, made_at=at)
-        .returning(HouseholdRow.id)
-    )
-    return HouseholdId(made.scalar_one())
-
-
-def add_member(s: Session, person: PersonId, household_id: HouseholdId, role: Role, at: datetime) -> None:
-    """Give a person a role in a household; a student's first home also makes the student."""
-    s.execute(insert(MembershipRow).values(person_id=person, household_id=household_id, role=role))
-    _renew_roles(s, person)
-    if role is Role.STUDENT and s.get(StudentRow, person) is None:
-        s.execute(insert(StudentRow).values(id=person, household_id=household_id, next_look=at))
-
-
-def remove_member(s: Session, person: PersonId, household_id: HouseholdId, role: Role) -> None:
-    """Take a role away; what the person did stays."""
-    s.execute(
-        delete(MembershipRow).where(
-            MembershipRow.person_id == person,
-            MembershipRow.household_id == household_id,
-            MembershipRow.role == role,
-        )
-    )
-    _renew_roles(s, person)
-
-
-def _renew_roles(s: Session, person: PersonId) -> None:
-    held = set(s.scalars(select(MembershipRow.role).where(MembershipRow.person_id == person)))
-    before = s.scalar(select(PersonRow.roles).where(PersonRow.id == person)) or ""
-    if Role.TUTOR in before.split(","):
-        held.add(Role.TUTOR.value)
-    s.execute(update(PersonRow).where(PersonRow.id == person).values(roles=",".join(sorted(held))))
-
-
-def link(s: Session, chat: ChatId, person: PersonId, at: datetime) -> None:
-    """Link a chat to a person; a chat they had before is let go (a change of phone)."""
-    s.execute(delete(ChatRow).where(or_(ChatRow.person_id == person, ChatRow.id == chat)))
-    s.execute(insert(ChatRow).values(id=chat, person_id=person, linked_at=at))
-
-
-def unlink(s: Session, person: PersonId) -> None:
-    """Let a person's chat go."""
-    s.execute(delete(ChatRow).where(ChatRow.person_id == person))
-
-
-@dataclass(frozen=True, slots=True)
-class Member:
-    """Somebody of a household, and whether a chat of theirs is linked."""
-
-    person: PersonId
-    name: str
-    role: Role
-    linked: bool
 
 
 def members_of(s: Session, household_id: HouseholdId) -> list[Member]:
@@ -492,19 +322,6 @@ def tutors(s: Session) -> list[tuple[PersonId, str]]:
     return [(PersonId(row[0]), row[1]) for row in rows if Role.TUTOR in row[2].split(",")]
 
 
-def set_language(s: Session, person: PersonId, language: str) -> None:
-    """Set the language in which somebody is spoken to."""
-    s.execute(update(PersonRow).where(PersonRow.id == person).values(language=language))
-
-
-def remove_household(s: Session, household_id: HouseholdId) -> bool:
-    """Remove a household without members; False where it has some."""
-    if members_of(s, household_id):
-        return False
-    s.execute(delete(HouseholdRow).where(HouseholdRow.id == household_id))
-    return True
-
-
 def same_name(s: Session, household_id: HouseholdId, name: str) -> bool:
     """Tell whether a household already has somebody of that name."""
     other = aliased(PersonRow)
@@ -525,10 +342,6 @@ def due_students(s: Session, now: datetime, limit: int = 500) -> Sequence[Studen
         .limit(limit)
     )
     return [Student(*row) for row in rows]
-
-
-EARLY = datetime.fromisoformat("2000-01-01T00:00:00+00:00")
-"""A `next_look` that is always due."""
 
 
 def languages(s: Session, chats: Sequence[ChatId]) -> dict[ChatId, str]:
