@@ -24,7 +24,7 @@ from bot.chat.route import Route
 from bot.chat.side import ChatSide, Hook, Line, Saying
 from bot.clock.leavings import Leavings
 from bot.clock.ticks import Ticks
-from bot.course.load import load_course
+from bot.course.usable import usable_course
 from bot.messages import Message
 from bot.now import Clock, DemoClock, RealClock
 from bot.pictures.worker import Pictures
@@ -40,6 +40,8 @@ from bot.vocabulary import ChatId, StudentId
 THREADS = 8
 """For the database, where it is PostgreSQL. SQLite has one writer: one thread then is a fair queue."""
 DEMO_TOKEN = "900000001:loopback-only"
+
+log = logging.getLogger(__name__)
 
 
 @dataclass
@@ -65,7 +67,8 @@ class App:
 
 
 def build(settings: Settings, clock: Clock | None = None, *, paced: bool = True) -> App:
-    """Join all parts. Raises Trouble for a database of another version, CourseErrors for a faulty course.
+    """Join all parts. Raises Trouble for a database of another version, CourseErrors for content without one
+    sound lesson; a lesson with a fault is left out alone.
 
     `paced` False lifts the sender's pace, for a benchmark against the stand-in only.
     """
@@ -73,7 +76,11 @@ def build(settings: Settings, clock: Clock | None = None, *, paced: bool = True)
     engine = open_database(settings.database)
     migrating.require_current(engine)
     executor = ThreadPoolExecutor(1 if engine.dialect.name == "sqlite" else THREADS, "records")
-    course = load_course(settings.content)
+    course, faults = usable_course(settings.content)
+    for fault in faults:
+        log.warning(
+            "content: %s:%d %s Its lesson is left out until then.", fault.file, fault.line, fault.what
+        )
     judge("0", Key(answer="0", form="number"))  # the grammar is made ready now, not at the first reply
     pictures = Pictures(settings.files.parent / "pictures")
     schools: list[School] = []

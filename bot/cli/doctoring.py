@@ -15,7 +15,8 @@ from sqlalchemy.exc import SQLAlchemyError
 
 from bot.app import line_of, open_database
 from bot.chat.asking import Known, ask
-from bot.course.load import load_with_faults
+from bot.course.faults import CourseErrors
+from bot.course.usable import usable_course
 from bot.records import inbox, migrating, outbox
 from bot.records.base import transaction
 from bot.records.migrating import Tables
@@ -26,6 +27,7 @@ from bot.troubles import Trouble
 WRONG_BY = 30
 """Seconds that this machine's clock may differ from the service's before days open at the wrong minute."""
 LITTLE_ROOM = 500 * 2**20
+_NAMED = "`evensum check-content` names every fault with its line."
 
 
 @dataclass(frozen=True, slots=True)
@@ -142,10 +144,19 @@ def _zones() -> Finding:
 
 
 def _content(settings: Settings) -> Finding:
-    course, faults = load_with_faults(settings.content)
-    if faults:
+    try:
+        course, faults = usable_course(settings.content)
+    except CourseErrors as errors:
         return fault(
-            "content", f"{len(faults)} fault(s) in {settings.content}", "`evensum check-content` names them."
+            "content", f"no lesson of {settings.content} can be taught: {errors.faults[0].what}", _NAMED
+        )
+    if faults:
+        files = sorted({one.file.rpartition("/")[2] for one in faults})
+        names = ", ".join(files[:5]) + (f" and {len(files) - 5} more" if len(files) > 5 else "")
+        return fault(
+            "content",
+            f"{len(faults)} fault(s) in {settings.content}; lessons that have one are left out: {names}",
+            _NAMED,
         )
     return good("content", f"{len(course.lessons)} lessons in {settings.content}")
 

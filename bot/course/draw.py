@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 
 from bot.answers.key import Key, Misstep
@@ -116,9 +116,7 @@ def key_with(
         begun = {name: value(read_once(chosen[name])) for name in prepared.row_letters} | fixed
         try:
             found = vary(prepared.order, chance, begun, agreeing)
-            return _Making(
-                course, prepared, Draw(found, chosen, prepared.decimals, course.plurals), chance
-            ).key()
+            return _Making(course, prepared, _draw_of(course, prepared, found, chosen), chance).key()
         except EmptyRange:
             last = Thrown("undefined", "an empty range")
         except Undefined as undefined:
@@ -148,11 +146,16 @@ def try_once(
         return Thrown("where")
     except Undefined as undefined:
         return Thrown("undefined", undefined.kind)
-    draw_ = Draw(letters, words, prepared.decimals, course.plurals)
     try:
-        return _Making(course, prepared, draw_, chance).item(seed)
+        return _Making(course, prepared, _draw_of(course, prepared, letters, words), chance).item(seed)
     except Undefined as undefined:
         return Thrown("undefined", undefined.kind)
+
+
+def _draw_of(
+    course: Course, prepared: Prepared, letters: Mapping[str, Worth], words: Mapping[str, str]
+) -> Draw:
+    return Draw(letters, words, prepared.decimals, course.plurals, row_texts=prepared.row_texts)
 
 
 def _names_a_number(case: Case) -> bool:
@@ -361,8 +364,7 @@ class _Making:
             shown = shown or answer.text
         if self.recipe.form == "choice" and answer.tree is not None:
             tree, shown = self.draw.tree(answer.tree), answer.text
-        before = self.draw
-        return Draw(before.letters, before.words, before.decimals, before.plurals, tree, shown)
+        return replace(self.draw, answer=tree, answer_text=shown)
 
     def _number(self, tree: Tree) -> Fraction:
         worth = self.draw.worth(tree)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import lru_cache
 
@@ -45,6 +45,8 @@ class Draw:
     plurals: Mapping[str, str]
     answer: Tree | None = None
     answer_text: str = ""
+    row_texts: Mapping[str, Text] = field(default_factory=dict)
+    """Drawn words that hold maths themselves, taken apart."""
 
     def tree(self, tree: Tree) -> Tree:
         """The tree with the numbers in; letters that weren't drawn stay."""
@@ -90,13 +92,18 @@ class Draw:
             if isinstance(part, str):
                 parts.append(part)
             elif isinstance(part, Slot):
-                parts.append(self._word(part))
+                parts.append(self._slot(part, marks, apart))
             else:
                 parts.append(f"{mark}{show(part)}{mark}")
         return "".join(parts)
 
-    def _word(self, slot: Slot) -> str:
-        word = self.words.get(slot.word, slot.word.replace("_", " "))
+    def word(self, name: str, marks: bool = False, apart: bool = True) -> str:
+        """A drawn word, numbers in where it holds maths."""
+        word = self.words.get(name, name.replace("_", " "))
+        return self.text(self.row_texts[word], marks, apart) if word in self.row_texts else word
+
+    def _slot(self, slot: Slot, marks: bool, apart: bool) -> str:
+        word = self.word(slot.word, marks, apart)
         if slot.count is None or work_out(slot.count, self.letters) == 1:
             return word
         return self.plurals.get(word, word + "s")

@@ -24,8 +24,8 @@ def fill_figure(recipe: figures.Figure | None, draw_: Draw) -> Figure | None:
 
 def _putter(draw_: Draw) -> Callable[[figures.Holds, str], str]:
     def put(holds: figures.Holds, text: str) -> str:
-        for word, meaning in draw_.words.items():
-            text = text.replace(f"{{{word}}}", meaning)
+        for word in draw_.words:
+            text = text.replace(f"{{{word}}}", draw_.word(word))
         match holds:
             case figures.Holds.WORDS | figures.Holds.CHOICE:
                 return text
@@ -72,7 +72,10 @@ def _label(text: str, draw_: Draw) -> str:
             except Undefined:
                 continue
             return f"{shown} {unit}".rstrip().replace(" °", "°")  # degrees stand close to their number
-    return text
+    try:  # a sum that keeps a letter, such as x + a
+        return draw_.bare(read_once(text))
+    except (Unreadable, Undefined):
+        return text
 
 
 def _is_value(tree: Tree, draw_: Draw) -> bool:

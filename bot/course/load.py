@@ -78,10 +78,9 @@ class _Reader:
                         nearest(name, placed) or "Add it where it belongs in the year.",
                     )
                 )
-        written = tuple(lesson for lesson in lessons if lesson is not None)
+        written = tuple(lessons)
         known = {lesson.id for lesson in written}
-        begun = tuple(lesson for lesson in before if lesson is not None)
-        warm = [one for one in warm_ups if one is not None]
+        begun, warm = tuple(before), warm_ups
         course = Course(
             title=_text(plan.get("title")),
             units=units,
@@ -107,7 +106,7 @@ class _Reader:
     def _name(self, path: Path) -> str:
         return f"{self.folder.name}/{path.relative_to(self.folder).as_posix()}"
 
-    def _source(self, path: Path) -> Source | None:
+    def _source(self, path: Path) -> Source:
         try:
             text = path.read_text(encoding="utf-8")
         except UnicodeDecodeError:
@@ -120,7 +119,7 @@ class _Reader:
                     "Save it again as UTF-8.",
                 )
             )
-            return None
+            text = path.read_text(encoding="utf-8", errors="replace")
         source = take_apart(self._name(path), text)
         self.faults_of(source)
         return source
@@ -157,13 +156,11 @@ class _Reader:
             else:
                 self.lists[name] = rows
 
-    def _lesson(self, path: Path, n: int, unit: int) -> Lesson | None:
-        source = self._source(path)
-        return None if source is None else read_lesson(source, LessonId(path.stem), n, unit, self.lists)
+    def _lesson(self, path: Path, n: int, unit: int) -> Lesson:
+        return read_lesson(self._source(path), LessonId(path.stem), n, unit, self.lists)
 
-    def _warm_up(self, path: Path) -> tuple[Lesson, tuple[Strategy, ...]] | None:
-        source = self._source(path)
-        return None if source is None else read_warm_up(source, LessonId(path.stem), self.lists)
+    def _warm_up(self, path: Path) -> tuple[Lesson, tuple[Strategy, ...]]:
+        return read_warm_up(self._source(path), LessonId(path.stem), self.lists)
 
     # course.yaml ---------------------------------------------------------------------------------------
 
@@ -219,8 +216,6 @@ class _Reader:
         if name not in found:
             return None
         source = self._source(found[name])
-        if source is None:
-            return None
         # Until the lesson it belongs to is written, it is offered after the last one before that.
         written = (
             [one for one in list(unit_of)[: list(unit_of).index(after) + 1] if one in found]

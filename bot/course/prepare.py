@@ -45,9 +45,17 @@ def prepare(template: Template, file: str, missteps: Iterable[str]) -> tuple[Pre
     return (None if work.faults and prepared is None else prepared), work.faults
 
 
+_THOUSANDS = re.compile(r"(?<![\d.,])\d{1,3}(?:,\d{3})+(?![\d,])")
+
+
 @lru_cache(maxsize=50_000)
 def read_once(text: str, door: str = "formula") -> Tree:
-    """Read maths, keeping what was read: lessons say the same things over and over."""
+    """Read maths, keeping what was read: lessons say the same things over and over.
+
+    Where a lesson sets thousands apart, 150,000 is one number; a list has a space after its commas.
+    """
+    if door == "formula":
+        text = _THOUSANDS.sub(lambda found: found[0].replace(",", ""), text)
     return read(text, door)
 
 
@@ -56,6 +64,7 @@ class Preparer:
         self.template, self.file = template, file
         self.recipe = template.recipe
         self.faults: list[Fault] = []
+        self.row_texts: dict[str, Text] = {}
         self.row_letters = frozenset(name for rows in self.recipe.words for name in rows[0] if len(name) == 1)
 
     def fault(
@@ -132,6 +141,16 @@ class Preparer:
                 pieces = [[written.text, ""]]
                 break
         for gives, when in pieces:
+            if when and gives.startswith("otherwise "):
+                self.fault(
+                    "otherwise-if",
+                    written,
+                    "`otherwise` is the last case and stands without an `if`.",
+                    f"Write `{gives.removeprefix('otherwise ')} if {when}`; the last case alone is `otherwise …`.",
+                    f"{gives} if",
+                    label,
+                )
+                return ()
             condition = self._condition(when, written, label) if when else None
             found = self._gives(gives, written, label)
             if found is not None:
@@ -197,6 +216,7 @@ class Preparer:
             given=self._shown(recipe.given, "given"),
             unit=self.text(recipe.unit, "unit") if recipe.unit else (),
             row_letters=self.row_letters,
+            row_texts=self.row_texts,
             missteps=tuple(
                 (name, self.cases(written, f"misstep {name}")) for name, written in recipe.missteps.items()
             ),
@@ -221,6 +241,24 @@ class Preparer:
                     what = f"{name} holds numbers, but a name of several letters stands for words."
                     fix = f"Give it one letter, and write `{name[0]}` where it is used."
                     self.fault("row-number", at, what, fix, "", "words")
+                for row in rows if len(name) > 1 else ():
+                    self._row_word(row[name], at)
+
+    def _row_word(self, word: str, at: Written) -> None:
+        """A word of a row may hold maths in backticks, filled like any; a drawn letter outside them is a slip."""
+        if "{" in word:
+            what = f"The word '{word}' holds a slot; a drawn word can't draw another."
+            self.fault("row-slot", at, what, "Make another column of the row.", "", "words")
+        elif "`" in word:
+            self.row_texts[word] = self.text(Written(word, at.line), "words")
+        else:
+            letters = {*self.recipe.draw, *self.row_letters} - {"a", "A", "I"}
+            found = next(
+                (one for one in re.findall(r"(?<![\w'’])\w(?![\w'’])", word) if one in letters), None
+            )
+            if found is not None and found != word:
+                what = f"In the word '{word}' the letter {found} would stay a letter."
+                self.fault("row-letter", at, what, f"Put it between backticks: `{found}`.", "", "words")
 
     def _shown(self, written: Written | None, label: str) -> Text | None:
         if written is None:

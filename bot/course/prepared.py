@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from typing import TypeAlias
 
@@ -44,6 +45,8 @@ class Prepared:
     unit: Text
     row_letters: frozenset[str]
     """Letters that come with a drawn row of words, such as p in {place: thousands, p: 1000}."""
+    row_texts: Mapping[str, Text]
+    """Words of rows that hold maths, taken apart."""
     missteps: tuple[tuple[str, tuple[Case, ...]], ...]
     choices: tuple[tuple[Case, ...], ...]
     ask: Text

@@ -196,7 +196,7 @@ class _Looker:
             used |= letters_in(tree)
         used |= {
             part.name
-            for text in (prepared.ask, *prepared.hints)
+            for text in (prepared.ask, *prepared.hints, *prepared.row_texts.values())
             for tree in text
             if not isinstance(tree, str)
             for part in _every(tree)

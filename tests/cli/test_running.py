@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import re
+import shutil
 import signal
 import sqlite3
 import subprocess
@@ -208,3 +209,28 @@ def test_every_command_has_an_example(app):
     for name in ("run", "demo", "migrate", "doctor", "tutor", "backup", "restore"):
         said = CliRunner().invoke(app, [name, "--help"]).output
         assert f"evensum {name}" in said.replace("Usage: root", "").split("Options")[0]
+
+
+def test_a_broken_lesson_is_left_out_told_by_the_doctor_and_stops_nothing(evensum, tmp_path, caplog):
+    from bot import app
+    from bot.settings import read_settings
+
+    course = tmp_path / "content"
+    shutil.copytree(
+        Path(cli.__file__).parents[2] / "content",
+        course,
+        ignore=shutil.ignore_patterns("unit-[01][2-9]", "unit-1*"),
+    )
+    (course / "unit-01" / "negative-numbers.md").write_text("not a lesson", encoding="utf-8")
+    evensum("migrate", CONTENT=str(course))
+    code, said = evensum("doctor", CONTENT=str(course))
+    assert code == 1 and "lessons that have one are left out: negative-numbers.md" in said
+
+    settings = read_settings(
+        {"EVENSUM_TOKEN": TOKEN, "EVENSUM_CONTENT": str(course), "EVENSUM_API_URL": "http://127.0.0.1:9"},
+        None,
+    )
+    joined = app.build(settings)
+    joined.pictures.close()
+    joined.engine.dispose()
+    assert "negative-numbers.md:1" in caplog.text and "left out" in caplog.text
