@@ -51,6 +51,9 @@ _BELOW = re.compile(
 )
 _HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")
 _PER_NUMBER = re.compile(r"(?<=\d) per (?=\d)")
+_POWER_BEFORE_UNIT = re.compile(r"(?<=\d) (squared|cubed)(?= [a-z]{2})")
+_OF_A = re.compile(r"(?<=\d) (?:of|de) (?:an? |una? )?(?=[a-z]{2})")
+_DEGREE_O = re.compile(r"(?<![\d.,])(\d+)o$")
 _BARS = re.compile(r"\|([^|]*)\|")
 _DANGLING = re.compile(r"\b(?:and|or|plus|minus|times|over|point|y|mas|menos|negative|remainder) *$")
 _LOOSE = frozenset("~≈\"'`°#:;,!?{}[]<>|@&_…★•·✓✔✅")
@@ -108,6 +111,8 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
     volume = asked is not None and any(kind == "length" and n == 3 for kind, n in asked.unit.kinds)
     negative = False
     if any(c in text for c in "oli"):
+        if (found := _DEGREE_O.search(text)) and asked is not None and number is not None:
+            _zero_or_degrees(found.group(1), number, asked.unit)
         text = digits_for_letters(text, keep_l=volume)
     if "e" in text and (found := _CALCULATOR.search(text)):
         text = _CALCULATOR.sub(lambda m: f"{m[1]}*10^{m[2].strip('+')}{m[3]}", text)
@@ -121,7 +126,11 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
             raise Unreadable("unfinished")
         if _BELOW.search(text):
             text, negative = _BELOW.sub(" ", text), True
+        if asked is not None:
+            text = _POWER_BEFORE_UNIT.sub(lambda m: " square" if m[1] == "squared" else " cubic", text)
         text = spoken(text)
+        if asked is not None:
+            text = _OF_A.sub(" ", text)
     if "x" in text:
         text = _TIMES_X.sub(" * ", text)
     if " per " in text:
@@ -138,6 +147,12 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
     if len(text) > LONGEST:
         raise Unreadable("too-long")
     return text, negative
+
+
+def _zero_or_degrees(digits: str, number: Fraction, unit: Unit) -> None:
+    """`45o` where 45 degrees are expected: a nought, or the sign for degrees?"""
+    if unit.kinds[0][0].startswith(("angle", "temperature")) and Fraction(digits[:99]) == abs(number):
+        raise Unreadable("unknown-sign")
 
 
 def _mixed_or_minus(text: str, want: Expected | None, form: str) -> str:
@@ -170,10 +185,20 @@ class _Scan:
         self.found: list[tuple[str, Unit | None, str | None, str]] = []
         self.maths = ""
         self.joint = ""
+        self.before: Unit | None = None
 
     def parts(self) -> list[tuple[str, Unit | None, str | None, str]]:
         """Pieces of maths, each with unit, noun, and how it was joined to the one before."""
         tokens, n, i = self.tokens, len(self.tokens), 0
+        if (
+            self.asked is not None
+            and n > 1
+            and tokens[0][1].isalpha()
+            and tokens[0][1] not in ("in", "m", "c")
+        ):
+            first = unit_at(tokens, 0, self.asked)
+            if first is not None and first[1] < n and tokens[first[1]][1][0].isdigit():
+                self.before, i = first
         while i < n:
             space, word = tokens[i]
             if word[0].isdigit() or (word[0] == "." and len(word) > 1):
@@ -221,6 +246,9 @@ class _Scan:
                 raise Unreadable("unknown-sign")
             i += 1
         self.close(None)
+        if self.before is not None and len(self.found) == 1 and self.found[0][1] is None:
+            text, _, noun, joint = self.found[0]
+            return [(text, self.before, noun, joint)]  # ft 3
         return self.found
 
     def unit(self, i: int) -> tuple[Unit, int] | None:
@@ -234,6 +262,10 @@ class _Scan:
         if self.maths.rstrip()[-1:] in tuple("+-*÷^(√" if self.asked is not None else "+-*÷/^(√"):
             return None
         found = unit_at(self.tokens, i, self.asked)
+        if found is not None and self.asked is not None and found[1] == len(self.tokens) - 1:
+            power = self.asked.unit.kinds[0][1]
+            if power > 1 and self.tokens[-1][1] == str(power) and found[0] ** power == self.asked.unit:
+                return found[0] ** power, found[1] + 1  # 12 cm 2
         if found is None and self.asked is None and word in ("'", '"'):
             return None
         return found
@@ -300,6 +332,8 @@ def _compound(parts: list[tuple[str, Unit | None, str | None, str]], asked: Want
         joints.append(joint)
     if len(amounts) == 1:
         return amounts
+    if len(amounts) == 2 and _smaller_first(amounts):
+        amounts.reverse()
     first = amounts[0]
     if first.unit is None or any(joint == "word" for joint in joints[1:]):
         return amounts
@@ -326,6 +360,17 @@ def _compound(parts: list[tuple[str, Unit | None, str | None, str]], asked: Want
         total = Quotient(plus(total.top, counted.top, sign), total.bottom)
         others.append((one.tree, unit))
     return [Amount(first.tree, total, first.unit, tuple(others), summed="+" in joints, text=first.text)]
+
+
+def _smaller_first(amounts: list[Amount]) -> bool:
+    """`15 min 2 h`: two parts of one amount in the other order, not the same amount said twice."""
+    one, other = amounts
+    if one.unit is None or other.unit is None or one.unit.kinds != other.unit.kinds:
+        return False
+    least, most = one.value.rational(), other.value.rational()
+    if least is None or most is None or one.unit.size >= other.unit.size:
+        return False
+    return 0 <= least * one.unit.size < other.unit.size and most.denominator == 1
 
 
 def _understood(unit: Unit) -> Unit | None:

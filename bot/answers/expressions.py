@@ -42,6 +42,7 @@ _PHRASES = (
     (re.compile(rf"\b(?:the )?product of {_SIMPLE} and {_SIMPLE}"), r"(\1 * \2)"),
     (re.compile(rf"\b(?:the )?quotient of {_SIMPLE} and {_SIMPLE}"), r"(\1)/(\2)"),
 )
+_THINGS = re.compile(r"[a-z]{4,}s")
 _LAST_WORD = re.compile(r"(?<=[\da-z)]) ([a-z]{3,})$")
 
 
@@ -69,7 +70,9 @@ def expression_text(text: str, letters: frozenset[str]) -> str:
         text = _X_TIMES.sub(" * ", text)
     if "$" in text:
         text = text.replace("$", "")
-    if (found := _LAST_WORD.search(text)) is not None and is_unit(found.group(1)):
+    if (found := _LAST_WORD.search(text)) is not None and (
+        is_unit(found.group(1)) or (_THINGS.fullmatch(found.group(1)) and not set(found.group(1)) <= letters)
+    ):
         text = text[: found.start()]
     for run in _RUN.findall(text):
         if run not in _KEPT and not frozenset(run) <= letters and (len(run) > 3 or run in _ENGLISH):
@@ -299,6 +302,7 @@ def _primes(text: str, want: Expected) -> Finding:
 
 _FUNCTION = re.compile(r"\b[fgh] ?\( ?([a-z]) ?\)")
 _LABEL_COLON = re.compile(r"^([a-z]) ?: ?(?=[-\da-z(])")
+_NAMED_LETTER = re.compile(r"^([a-z])[a-z]{2,}(?= ?=)")
 _EQUALS_WORD = re.compile(r"(?<=[a-z\d)]) (?:is|are|es|son) (?=[-\da-z(])")
 
 
@@ -330,6 +334,8 @@ def grade_equation(text: str, key: Key) -> Finding:
         if not _FUNCTION.search(normal(key.answer).lower()):
             text = _FUNCTION.sub(dependent, text)
     text = _LABEL_COLON.sub(r"\1 = ", text)
+    if (found := _NAMED_LETTER.match(text)) is not None and found.group(1) in letters:
+        text = found.group(1) + text[found.end() :]  # area = bh/2
     options = [one for one in alternatives(text) if one]
     if len(options) > 12 or not options:
         raise Unreadable("several-answers")
@@ -337,6 +343,17 @@ def grade_equation(text: str, key: Key) -> Finding:
     if len(findings) > 1 and len({f.verdict for f in findings}) > 1:
         raise Unreadable("several-answers")
     return findings[0]
+
+
+def _ask_about_equation(other: str, difference: Sum) -> None:
+    """`y = x2 + 1` where y = 2x + 1 is expected."""
+    tree = read_normal(other, "reply")
+    try:
+        meant = isinstance(tree, Equation) and proportional(_difference(tree), difference)
+    except (Undefined, Beyond):
+        return
+    if meant:
+        raise Unreadable("power-or-times")
 
 
 def _equation(text: str, difference: Sum, letters: frozenset[str], right: Tree) -> Finding:
@@ -360,7 +377,11 @@ def _equation(text: str, difference: Sum, letters: frozenset[str], right: Tree) 
             if trouble.kind == "too-big":
                 raise Unreadable("too-long") from None
             return Finding(WRONG, "", tree)
-        return Finding(RIGHT if proportional(typed, difference) else WRONG, "", tree)
+        if proportional(typed, difference):
+            return Finding(RIGHT, "", tree)
+        if _LETTER_DIGIT.search(pieces[-1]) and "^" not in pieces[-1]:
+            _ask_about_equation(_LETTER_DIGIT.sub(r"\2\1", pieces[-1]), difference)
+        return Finding(WRONG, "", tree)
     try:
         if normal_form(tree).same_as(normal_form(right)):
             return Finding(FORM, "left-side", tree)

@@ -117,6 +117,8 @@ def _graded(text: str, key: Key) -> Finding:
         return _named(text, key)
     if asks_for_help(text):
         return Finding(Verdict.HELP)
+    if "<" in text and _MARKUP.search(text):
+        raise Unreadable("code")
     text = without_reason(without_help(text))
     if form not in LINES_JOIN:
         text = last_line(text)
@@ -158,6 +160,7 @@ def _named(text: str, key: Key) -> Finding:
         return Finding(Verdict.HELP)
 
 
+_MARKUP = re.compile(r"</ ?[a-z]+ ?>|<(?:br|div|script|span|img)\b[^<]*>")
 _ANSWER = re.compile(r"^a ?: ?(?=\S)")
 _ARROWS = re.compile(r" ?(?:-+>|→) ?")
 NAMING: dict[str, Callable[[str, Key], Finding]] = {

@@ -27,6 +27,8 @@ MOST_ENTRIES = 60
 _BETWEEN_ENTRIES = re.compile(
     r" ?(?:[,;]|\band then\b|\bthen\b|\band\b|&|\bfollowed by\b|\bluego\b|\by\b|→|->|[<>≤≥]) ?"
 )
+_NUMERAL = re.compile(r"-?[\d./]*\d")
+_NUMBERED = re.compile(r"(?:(?<=^)|(?<= )|(?<=[,;]))(\d)[.)] ")
 _ORDER_SIGN = re.compile(r"[<>≤≥]")
 _DASHED = re.compile(r"^\d+(?:-\d+){2,}$")
 _POINTS = re.compile(r"\(([^()]*)\)")
@@ -37,6 +39,10 @@ def _entries(text: str, count: int) -> list[str]:
     """The entries of a list as typed, where commas, words, order signs or only spaces stand between them."""
     found = [entry.strip() for entry in _BETWEEN_ENTRIES.split(text)]
     found = [entry for entry in found if entry]
+    if 1 < len(found) < count:
+        single = [one for entry in found for one in entry.split()]
+        if len(single) == count and all(_NUMERAL.fullmatch(one) for one in single):
+            return single
     if len(found) >= count or (len(found) > 1 and not all(" " in one for one in found)):
         return found
     return _by_spaces(text, count)
@@ -84,7 +90,7 @@ def grade_list(text: str, key: Key) -> Finding:
     text = re.sub(r"(?<![a-z])[a-z] ?= ?", "", text)
     if not text:
         raise Unreadable("unfinished")
-    text = digits_for_letters(text)
+    text = _without_numbering(digits_for_letters(text), len(wants))
     if points:
         return _points(text, wants)
     text = text.strip("{}[] ")
@@ -104,6 +110,13 @@ def grade_list(text: str, key: Key) -> Finding:
     if len(entries) > MOST_ENTRIES:
         raise Unreadable("several-answers")
     return _compare(entries, wants, _ORDER_SIGN.findall(text))
+
+
+def _without_numbering(text: str, count: int) -> str:
+    """`1) 0.05 2) 0.3 3) 0.45`: entries numbered from 1 on, as many as there should be."""
+    if _NUMBERED.findall(text) != [str(n) for n in range(1, count + 1)]:
+        return text
+    return ", ".join(entry.strip(" ,;") for entry in _NUMBERED.split(text)[2::2])
 
 
 def _from_to(text: str) -> str:

@@ -13,7 +13,7 @@ from bot.maths import Unreadable
 _FOR_DIGITS = str.maketrans("oli", "011")
 _WITH_LETTERS = re.compile(r"(?<![a-z\d])(?=[oli.,]*\d)[\doli.,]*[oli][\doli.,]*(?![a-z\d])")
 _LONE_O = re.compile(r"(?<![a-z\d] )(?<![a-z\d])o(?![a-z\d])(?! [a-z\d])")
-_STRAY_SPACE = re.compile(r"(?<![\d.,])(\d*)(?:\. (\d+)|(?<=\d) \.(\d+))(?![\d.,]*\d)")
+_STRAY_SPACE = re.compile(r"(?<![\d.,])(\d*)(?: ?\. (\d+)|(?<=\d) \.(\d+))(?![\d.,]*\d)")
 _GROUPED = r"[1-9]\d{0,2}"
 _SPACED = re.compile(rf"(?<![\d.,/]){_GROUPED}(?: \d{{3}})+(?![\d]| ?/| \d)")
 _MARKED = re.compile(r"\d*(?:[.,]\d+)+")

@@ -119,7 +119,7 @@ _YES = frozenset(
         "yes", "y", "yep", "yeah", "yea", "ya", "yah", "yup", "yess", "yesss", "yas", "yeas", "yse", "eys",
         "ys", "ye", "yees",
         "true", "t", "tru", "si", "sii", "sip", "claro", "verdadero", "cierto", "v", "correct", "correcto", "right",
-        "sure", "absolutely", "definitely", "certainly", "indeed", "affirmative", "always", "ok", "okay",
+        "sure", "absolutely", "definitely", "certainly", "indeed", "affirmative", "always",
         "obvio", "👍",
         "✅", "✓", "✔", "yeh", "yus", "yuh", "yessir", "uhhuh", "verdad", "totally",
     )
@@ -151,10 +151,15 @@ _FILLERS = frozenset(
 def grade_yes_no(text: str, key: Key) -> Finding:
     """Yes, no, and the many ways to say so; reasons are not graded. Raises Unreadable."""
     expected = key.answer.split("|")[0].strip().lower() in _YES
+    if _TURNED_TO_NO.search(text):
+        return _is(not expected)
     said = _said(newest(text, no=False))
     return _is(said == expected)
 
 
+_TURNED_TO_NO = re.compile(
+    r"^(?:yes|y|yep|yeah|ya|si|true)\b.*\b(?:wait|actually|i mean|espera|digo),? no\W*$"
+)
 _EITHER = re.compile(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b")
 _LONE_YES = frozenset(("yes", "yep", "yeah", "yea", "yup", "si", "👍"))
 _LONE_NO = frozenset(("no", "nope", "nah", "n", "false", "👎"))

@@ -33,6 +33,7 @@ _NOT_EQUAL = re.compile(
 )
 
 
+_LABELS = re.compile(r"(?<![a-z])([a-z]) ?= ?-?[\d.]+(?![\d.]*(?:[a-z]| ?[-+*/÷^(=]))")
 _ASIDE = re.compile(r"^(.*\d.*?) ?\(([^()]*[a-z]{2}[^()]*)\)?$")
 
 
@@ -57,6 +58,8 @@ def grade_number(text: str, key: Key, want: Expected) -> Finding:
     if found:
         text = text[: found.start() + 1]
     text = _aside(text)
+    if len(set(_LABELS.findall(text))) > 1:
+        raise Unreadable("several-answers")
     if _NOT_EQUAL.search(text):
         return _another(text, want)
     options = alternatives(text)
@@ -83,7 +86,7 @@ def _sides(text: str, key: Key, want: Expected) -> Finding:
         parts.pop()  # 7 = x
         return _sides("=".join(parts), key, want) if len(parts) > 1 else _one(parts[0], key, want)
     last = _one(parts[-1], key, want)
-    if last.verdict in (FORM, UNIT):
+    if last.verdict in (FORM, UNIT) and not last.reason.startswith("exact"):
         for side in parts[:-1]:
             try:
                 other = _one(side, key, want)

@@ -27,7 +27,7 @@ _COLON = re.compile(
     r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )|\bcontra\b|\bvs\b|\bversus\b|"
     r"\bfor every\b|\bpor cada\b|\bper\b) ?"
 )
-_DASH = re.compile(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$")
+_DASH = re.compile(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$|^(\d+) ?/ ?(\d+) ?/ ?(\d+)$")
 
 
 @lru_cache(maxsize=1024)
@@ -82,6 +82,7 @@ def _ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
     text = digits_for_letters(text)
     if HAS_WORDS.search(text) and not re.search(r"\d", text):
         text = re.sub(r"\b(?:ratio|razon|of|is|the)\b", " ", text).strip()
+        text = re.sub(r"(?<=[a-z]) a (?=[a-z])", " : ", text)
     if re.search(r"(?:^[:;/]|[:;/]$|\bto$)", text):
         raise Unreadable("unfinished")
     pieces = [piece for piece in _COLON.split(text) if piece and piece.strip()]
@@ -153,8 +154,8 @@ def _other_ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
 # Remainders ----------------------------------------------------------------------------------------------------
 
 _R = re.compile(
-    r"^(?:q(?:uotient)? ?[=:]? ?)?(-?\d+(?:\.\d+)?) ?[,;.]? ?(?:and |with |y |con |is )?(?:a |un |"
-    r"una )?(?:the )?"
+    r"^(?:(?:the |el )?(?:q(?:uotient)?|cociente)(?: is| es)? ?[=:]? ?)?"
+    r"(-?\d+(?:\.\d+)?) ?[,;.]? ?(?:and |with |y |con |is )?(?:an? |una? )?(?:the |el )?"
     r"(?:r(?![a-z])|rem(?![a-z])|rema?in?d?e?r|remanider|remaining|reminder|remander|remaninder|resto|"
     r"residuo|left ?over|leftover|sobran?|quedan?)"
     r"(?: of| de| is)? ?[.:=]? ?(-?\d+(?:\.\d+)?|/)?(.*)$"

@@ -23,7 +23,7 @@ from bot.maths import Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import has_just_roots, proportional
 from bot.maths.exact import Beyond, Sum, times
 from bot.maths.read import read_normal
-from bot.maths.tree import Equation, Letter
+from bot.maths.tree import Add, Equation, Letter, Subtract, Tree
 from bot.vocabulary import Verdict
 
 RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
@@ -353,7 +353,9 @@ def _compare_sets(pieces: list[str], wants: tuple[Expected, ...], key: Key, both
                 if near is not None:
                     missing.discard(i)
                     reason = reason or near
-                    if shape(amount.tree) not in WORKED_OUT and not both_signs:
+                    if shape(amount.tree) not in WORKED_OUT and not (
+                        both_signs and _plain_terms(amount.tree)
+                    ):
                         reason = reason or "work-out"
                     break
             else:
@@ -361,6 +363,13 @@ def _compare_sets(pieces: list[str], wants: tuple[Expected, ...], key: Key, both
     if wrong or missing:
         return Finding(WRONG)
     return Finding(FORM, reason) if reason else Finding(RIGHT)
+
+
+def _plain_terms(tree: Tree) -> bool:
+    """Whether a sum, as one of `2 ± 3` is, holds nothing else to work out."""
+    if isinstance(tree, (Add, Subtract)):
+        return shape(tree.left) in WORKED_OUT and shape(tree.right) in WORKED_OUT
+    return False
 
 
 def grade_plain_number(text: str, key: Key, want: Expected) -> Finding:

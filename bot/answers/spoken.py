@@ -163,7 +163,10 @@ class _Speech:
                 return found and (found[0], found[1])
             return None
         if word in ("half", "quarter", "medio", "media", "mitad", "tercio", "cuarto"):
-            return f"1/{self.parts[word]}", i + 1
+            return f"1/{self.parts[word]}", i + (2 if self.word(i + 1) in ("a", "an") else 1)
+        if self.word(i + 1) == "oh" and 0 < self.numbers.get(word, 0) < 10:
+            last = self.numbers.get(self.word(i + 2), 0)
+            return (f"{self.numbers[word]}0{last}", i + 3) if 0 < last < 10 else None
         digits = word[0].isdigit() or word[0] == "."
         if not digits and word not in number_words():
             return None
@@ -306,6 +309,8 @@ class _Speech:
         value = self.numbers.get(after, self.tens.get(after))
         if word == "-" and after in self.scales:
             return not self.spaces[i] and group is not None
+        if word == "-" and value is not None and value < 10 and self.word(i + 2) in self.parts:
+            return not self.spaces[i] and group is not None and group % 10 == 0 and group % 100 >= 20
         if value is None or self.word(i + 2) in self.parts:
             return False
         if word == "and":

@@ -55,7 +55,9 @@ def terms_of(tree: Tree) -> tuple[list[Tree], str]:
                     reason = "signs"
                 waiting.append((inner, inside))
             case Group(of=inner):
-                if isinstance(ungrouped(inner), (Add, Subtract, Negative)):
+                if isinstance(ungrouped(inner), (Add, Subtract)) or (
+                    isinstance(ungrouped(inner), Negative) and not inside
+                ):
                     reason = reason or "brackets"
                 waiting.append((inner, inside))
             case _:
@@ -109,8 +111,6 @@ class _Factors:
         match tree:
             case Group(of=inner):
                 if isinstance(inner, (Negative, Positive)) and not isinstance(ungrouped(inner.of), Number):
-                    self.reason = self.reason or "signs"
-                if isinstance(inner, Negative):
                     self.reason = self.reason or "signs"
                 self.take(inner, above, powers)
             case Multiply(left=left, right=right):

@@ -90,12 +90,15 @@ _RUN = re.compile(r"[A-Za-z]{2,}")
 _LETTER_DIGITS = re.compile(r"(?<![A-Za-z])([A-Za-z])(\d+)(?![\d.]*[A-Za-z]*\()")
 _SIGN_LOST = re.compile(r"(?<![A-Za-z])[A-Za-z] +(?=[\d.])")
 _KNOWN = frozenset(("abs", "sqrt"))
+_BARE_ROOT = re.compile(r"sqrt ?(?=[\d.a-z])")
 
 
 def _as_replied(text: str) -> str:
     """Letters side by side apart, `x2` as a power, last bracket closed."""
     if (lost := _SIGN_LOST.search(text)) is not None:
         raise Unreadable("signs-lost", lost.end())
+    if "sqrt" in text:
+        text = _BARE_ROOT.sub("√", text)
     text = _RUN.sub(lambda m: m.group() if m.group() in _KNOWN else " ".join(m.group()), text)
     text = _LETTER_DIGITS.sub(r"\1^\2", text)
     missing = text.count("(") - text.count(")")
