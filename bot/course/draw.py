@@ -249,7 +249,7 @@ class _Making:
     def _key(
         self, answer: _Answer, accept: str | None, choices: tuple[str, ...], missteps: Mapping[str, _Answer]
     ) -> Key:
-        say = {name: self.course.missteps[name].say for name in missteps}
+        say = {name: self.course.says(name, self.template) for name in missteps}
         return Key(
             answer=answer.text,
             form=self.recipe.form,

@@ -97,6 +97,7 @@ class _Reader:
             planned=self._planned({lesson.id for lesson in written}),
             former_names=self._former_names(plan),
             plurals=self.plurals,
+            lists=self.lists,
         )
         self._names_unique(course)
         return course

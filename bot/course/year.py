@@ -21,6 +21,8 @@ from bot.course.lesson import (
 from bot.vocabulary import LessonId, SkillId, TemplateId
 
 T = TypeVar("T")
+OWN = "own-"
+"""How the ids of a tutor's own lessons and items begin."""
 
 
 class NoSuchThing(LookupError):
@@ -50,6 +52,10 @@ class Course:
     """Old ids of lessons, templates and skills, and the ids they have now."""
     plurals: Mapping[str, str] = field(default_factory=dict)
     """Plurals that don't just add an s, for `{loaf for n}`."""
+    lists: Mapping[str, tuple[Mapping[str, str], ...]] = field(default_factory=dict)
+    """Words that items may draw, by the name of their list."""
+    own: dict[LessonId, Lesson] = field(default_factory=dict, compare=False, repr=False)
+    """Lessons of tutors' own, learned while the course is in use; found by id only, never planned by itself."""
     ready: dict[TemplateId, object] = field(default_factory=dict, compare=False, repr=False)
     """Templates as the drawer made them ready; kept here because a course outlives its draws."""
 
@@ -77,7 +83,8 @@ class Course:
 
     def lesson(self, lesson: str) -> Lesson:
         """Find a lesson by its id (a former id will do). Raises NoSuchThing."""
-        return self._find(self._lessons, lesson)
+        own = self.own.get(LessonId(lesson))
+        return own if own is not None else self._find(self._lessons, lesson)
 
     def lesson_number(self, n: int) -> Lesson | None:
         """Find a lesson by its place in the year; None if it isn't written."""
@@ -85,6 +92,10 @@ class Course:
 
     def template(self, template: str) -> Template:
         """Find a template by its id (a former id will do). Raises NoSuchThing."""
+        own = self.own.get(LessonId(template.partition("/")[0]))
+        for one in own.templates if own is not None else ():
+            if one.id == template:
+                return one
         return self._find(self._templates, template)
 
     @cached_property
@@ -96,17 +107,26 @@ class Course:
     def _holders(self) -> Mapping[LessonId, Lesson | HandsOn]:
         return {one.id: one for one in self.holders}
 
+    def _holder(self, template: Template) -> Lesson | HandsOn:
+        return self.own.get(template.lesson) or self._holders[template.lesson]
+
     def title_of(self, template: Template) -> str:
         """Title of the lesson a template belongs to."""
-        return self._holders[template.lesson].title
+        return self._holder(template).title
 
     def file_of(self, template: Template) -> str:
         """The file a template stands in."""
-        return self._holders[template.lesson].file
+        return self._holder(template).file
+
+    def says(self, misstep: str, template: Template) -> str:
+        """What is said on a misstep of a template: a lesson of one's own may have words of its own for it."""
+        own = self.own.get(template.lesson)
+        notes = {note.name: note for note in own.missteps} if own is not None else {}
+        return notes[misstep].say if misstep in notes else self.missteps[misstep].say
 
     def calculator_for(self, template: Template) -> bool:
         """Whether a calculator is meant to be used."""
-        holder = self._holders[template.lesson]
+        holder = self._holder(template)
         return isinstance(holder, Lesson) and holder.calculator
 
     def test(self, test: str) -> TestBlueprint:
