@@ -7,6 +7,7 @@ from fractions import Fraction
 from pathlib import Path
 
 from bot.course.faults import CourseErrors, Fault, nearest
+from bot.course.glossary import GlossaryWord, read_words
 from bot.course.lesson import HandsOn, Lesson, MisstepNote, Strategy, TestBlueprint, Unit, Written
 from bot.course.lesson_file import read_hands_on, read_lesson, read_warm_up
 from bot.course.recipes import Rows, word_rows
@@ -98,6 +99,9 @@ class _Reader:
             former_names=self._former_names(plan),
             plurals=self.plurals,
             lists=self.lists,
+            glossary=self._glossary(unit_of),
+            stressed=self._listed("glossary/stressed.txt"),
+            known_words=self._listed("known-words.txt"),
         )
         self._names_unique(course)
         return course
@@ -162,6 +166,26 @@ class _Reader:
 
     def _warm_up(self, path: Path) -> tuple[Lesson, tuple[Strategy, ...]]:
         return read_warm_up(self._source(path), LessonId(path.stem), self.lists)
+
+    def _glossary(self, unit_of: Mapping[LessonId, int]) -> tuple[GlossaryWord, ...]:
+        words: list[GlossaryWord] = []
+        for path in sorted(self.folder.glob("glossary/*.yaml")):
+            text = path.read_text(encoding="utf-8")
+            source = Source(self._name(path), text.splitlines(), None, [], self.faults)
+            words += read_words(source, read_yaml(source, Written(text, 1), ""))
+        order = {lesson: n for n, lesson in enumerate(unit_of)}
+        for word in words:
+            if word.lesson not in order:
+                what = f"No unit holds a lesson called '{word.lesson}'."
+                fix = nearest(word.lesson, order)
+                self.faults.append(Fault("glossary", word.file, word.line, what, fix, f"word {word.term}"))
+        return tuple(sorted(words, key=lambda word: order.get(word.lesson, len(order))))
+
+    def _listed(self, name: str) -> frozenset[str]:
+        """The lines of a plain list; a line that begins with # is a note."""
+        path = self.folder / name
+        lines = path.read_text(encoding="utf-8").splitlines() if path.is_file() else []
+        return frozenset(line.strip().casefold() for line in lines if line.strip() and line[0] != "#")
 
     # course.yaml ---------------------------------------------------------------------------------------
 

@@ -150,10 +150,11 @@ def _missteps(lesson: Lesson) -> Iterator[Fault]:
                 "Use it, or move its sentence to a lesson that does.",
                 where,
             )
-        yield from _kind_words(lesson.file, note.line, where, said)
+        yield from kind_words(lesson.file, note.line, where, said)
 
 
-def _kind_words(file: str, line: int, where: str, text: str) -> Iterator[Fault]:
+def kind_words(file: str, line: int, where: str, text: str) -> Iterator[Fault]:
+    """Words that shame, rush or point at a child, and words that aren't ours."""
     for pattern, kind, why in (
         (UNKIND, "unkind-word", "it speaks of the child or rushes"),
         (NOT_OURS, "not-our-word", "write without it"),
@@ -175,8 +176,8 @@ def _kind_words(file: str, line: int, where: str, text: str) -> Iterator[Fault]:
 def _template(course: Course, lesson: Lesson, template: Template) -> Iterator[Fault]:
     where, file = f"template {template.name}", lesson.file
     for n, hint in enumerate(template.hints, 1):
-        yield from _kind_words(file, hint.line, f"{where}, hint {n}", plain_text(hint.text))
-    yield from _kind_words(file, template.line, f"{where}, question", plain_text(template.ask.text))
+        yield from kind_words(file, hint.line, f"{where}, hint {n}", plain_text(hint.text))
+    yield from kind_words(file, template.line, f"{where}, question", plain_text(template.ask.text))
     if not template.steps:
         yield Fault(
             "no-steps",
@@ -250,7 +251,7 @@ def _cards(lesson: Lesson) -> Iterator[Fault]:
                 f"Title and card have {CAPTION} characters at most.",
                 "card",
             )
-        yield from _kind_words(lesson.file, card.line, "card", said)
+        yield from kind_words(lesson.file, card.line, "card", said)
     for example in lesson.examples:
         for broken in example_faults(example.steps):
             yield Fault(

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TypeVar
 
+from bot.course.glossary import GlossaryWord
 from bot.course.lesson import (
     HandsOn,
     Lesson,
@@ -56,6 +57,12 @@ class Course:
     """Words that items may draw, by the name of their list."""
     own: dict[LessonId, Lesson] = field(default_factory=dict, compare=False, repr=False)
     """Lessons of tutors' own, learned while the course is in use; found by id only, never planned by itself."""
+    glossary: tuple[GlossaryWord, ...] = ()
+    """The words of the course, in the order of its lessons."""
+    stressed: frozenset[str] = frozenset()
+    """Words that cards set in bold to lean on them: no terms."""
+    known_words: frozenset[str] = frozenset()
+    """Words, in small letters, that the dictionary doesn't know and that are spelt as they should be."""
     ready: dict[TemplateId, object] = field(default_factory=dict, compare=False, repr=False)
     """Templates as the drawer made them ready; kept here because a course outlives its draws."""
 
