@@ -11,7 +11,7 @@ from bot.happened import Command, Pressed, Typed
 from bot.messages import Changed, FamilyChanged, Message, NotForYou, TakenBack
 from bot.records import people
 from bot.records.people import Person
-from bot.school import asking, changes, effects, orders, overview, year_orders
+from bot.school import asking, changes, effects, orders, overview, paperwork, year_orders
 from bot.school.asking import PARENT, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
@@ -60,6 +60,9 @@ FUNCTIONS: dict[str, Function] = {
     "evening": orders.evening,
     "timing": orders.timing,
     "placement": year_orders.placement,
+    "finish": year_orders.finish,
+    "offseason": year_orders.off_season,
+    **paperwork.FUNCTIONS,
     "hand": phone.hand,
     "privacy": consent.privacy,
     "agree": consent.ask_again,

@@ -215,6 +215,8 @@ class DayDone(Message, frozen=True, kw_only=True):
     """Title of the hands-on lesson that is offered."""
     second: str = ""
     """Title of a second lesson, on a good day."""
+    catch_up: bool = False
+    """It is a lesson that waited, on the light day."""
 
 
 class ExtraDone(Message, frozen=True, kw_only=True):

@@ -80,6 +80,10 @@ class Digest(Push, frozen=True, kw_only=True):
     paper: bool = False
     minutes: int = 0
     on_demand: bool = False
+    half_year: tuple[str, str] = ("", "")
+    """On the evening of half-year: the range in which the course may be done, as ISO dates."""
+    long_break: bool = False
+    """No school for two weeks or more: the off-season is offered."""
     questions: int = 0
     """Answered in a look at where to start."""
     start: str = ""

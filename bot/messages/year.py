@@ -47,3 +47,68 @@ class PlacementFound(Push, frozen=True, kw_only=True):
     safer: str = ""
     safer_n: int = 0
     """A start further down, where much of what lies before `lesson` was not met; 0: there is none."""
+
+
+class FinishShown(Message, frozen=True, kw_only=True):
+    """When the course may be done, as a range in plain words, and the day by which the family wants it.
+
+    Dates are ISO dates; `early` and `late` are empty where nothing can be said. `own`: the family named the day.
+    """
+
+    student: StudentId
+    name: str
+    lesson: str
+    n: int
+    out_of: int
+    taken: int
+    planned: int
+    early: str = ""
+    late: str = ""
+    wanted: str = ""
+    own: bool = False
+
+
+class HalfYearLook(Push, frozen=True, kw_only=True):
+    """To the tutor, once: where the year is heading, with and without the extra lessons, and a suggestion.
+
+    `advice` is go-on, leave-out-extras or slow-down; `change` leaves the extra lessons out, once pressed.
+    """
+
+    student: StudentId
+    name: str
+    household: str
+    advice: str
+    wanted: str
+    early: str = ""
+    late: str = ""
+    core_early: str = ""
+    core_late: str = ""
+    extras: tuple[str, ...] = ()
+    change: int = 0
+
+
+class DaysUnfinished(Push, frozen=True, kw_only=True):
+    """To the tutor: three school days in a row were not finished."""
+
+    student: StudentId
+    name: str
+    household: str
+    days: int
+
+
+class WeekAhead(Message, frozen=True, kw_only=True):
+    """To the tutor: the coming school days as they look today, and why.
+
+    Rows are (ISO date, kind, lesson's title, sitting, sittings, test's title, review items, reasons); reasons
+    are (why, how many items), most first.
+    """
+
+    student: StudentId
+    name: str
+    rows: tuple[tuple[str, str, str, int, int, str, int, tuple[tuple[str, int], ...]], ...]
+
+
+class OffSeason(Message, frozen=True, kw_only=True):
+    """To the student: the off-season is on or off."""
+
+    on: bool

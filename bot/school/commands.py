@@ -62,13 +62,20 @@ SPECS: tuple[Spec, ...] = (
     # What grown-ups look at
     Spec("needs", _T, "look", ("/needs",), ("quien",)),
     Spec("today", _GROWN_UP, "look", ("/today", "/today {student}"), ("hoy",)),
-    Spec("plan", _T, "look", ("/plan {student}", "/plan {student} {weekday}"), ("manana",)),
+    Spec(
+        "plan",
+        _T,
+        "look",
+        ("/plan {student}", "/plan {student} {weekday}", "/plan {student} week"),
+        ("manana",),
+    ),
     Spec("item", _T, "look", ("/item {student} {n}", "/item {student} g2"), ("ejercicio",)),
     Spec("map", _T, "look", ("/map {student}",), ("mapa",)),
     Spec("pace", _T, "look", ("/pace {student}",), ("ritmo",)),
     Spec("agenda", _T, "look", ("/agenda {student}",)),
     Spec("doubts", _T, "look", ("/doubts",), ("dudas",)),
     Spec("digest", _GROWN_UP, "look", ("/digest {student}", "/digest {student} {past}"), ("resumen",)),
+    Spec("letter", _GROWN_UP, "look", ("/letter {student}", "/letter {student} pdf {past}"), ("carta",)),
     # The next day
     Spec("add", _T, "next", ("/add {student} {lesson}", "/add {students} {lesson} 2"), ("mas",)),
     Spec("drop", _T, "next", ("/drop {student} 2", "/drop {student} 2 g1"), ("quitar",)),
@@ -79,6 +86,14 @@ SPECS: tuple[Spec, ...] = (
     Spec("items", _T, "next", ("/items {student} 10", "/items {student} auto"), ("cuantos",)),
     Spec("minutes", _GROWN_UP, "next", ("/minutes {student} 30",), ("minutos",)),
     Spec("review", _T, "next", ("/review {student}", "/review {student} {weekday}"), ("repaso",)),
+    Spec(
+        "own",
+        _T,
+        "next",
+        ("/own {student} 2 sacks hold 9 kg. How much is in one? // 4.5 // decimal", "/own"),
+        ("propio",),
+    ),
+    Spec("give", _T, "next", ("/give {student} {own}",), ("regalar",)),
     Spec("holds", _T, "next", ("/holds {student}",), ("vigente",)),
     Spec("end", _T, "next", ("/end {wish}",), ("terminar",), offered=False),
     # Days and hours
@@ -93,6 +108,8 @@ SPECS: tuple[Spec, ...] = (
     Spec("resume", _T, "when", ("/resume {student}",), ("seguir",)),
     # The course
     Spec("lesson", _T, "course", ("/lesson {student} {next}", "/lesson {student} 2"), ("leccion",)),
+    Spec("finish", _GROWN_UP, "course", ("/finish {student}", "/finish {student} {date}"), ("meta",)),
+    Spec("offseason", _ALL, "when", ("/offseason {student} on", "/offseason {student} off"), ("verano",)),
     Spec("placement", _GROWN_UP, "course", ("/placement {student}",), ("nivel",)),
     Spec("skip", _T, "course", ("/skip {student} {next}",), ("saltar",)),
     Spec("link", _T, "course", ("/link {next} https://example.org/page",), ("enlace",)),

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from sqlalchemy.orm import Session
 
 from bot.planner.calendar import SchoolCalendar, is_school_day, moment, next_school_day
+from bot.planner.pace import is_off_season_day
 from bot.records.people import Student
 from bot.records.wishes import Wish, wishes_for
 from bot.school.wishes import WishKind
@@ -84,6 +86,24 @@ def _free_and_not(
             works -= about
             (off if wish.kind == WishKind.DAYS_OFF else sick).update(about)
     return frozenset(off), frozenset(sick), frozenset(works)
+
+
+def is_off_season(s: Session, student: Student, on: date) -> bool:
+    """Whether a date without school is one of the ten-minute days that somebody wanted for the off-season."""
+    if not is_off_season_day(on) or has_school(s, student, on):
+        return False
+    wishes = wishes_for(s, student.id, student.household, student.tutor, on, on)
+    return _wanted(wishes) and not any(wish.kind == WishKind.SICK for wish in wishes)
+
+
+def off_season_wanted(s: Session, student: Student, on: date) -> bool:
+    """Whether somebody of the family wants the off-season; of two wishes the newer holds."""
+    return _wanted(wishes_for(s, student.id, student.household, student.tutor, on, on))
+
+
+def _wanted(wishes: Iterable[Wish]) -> bool:
+    wanted = [wish.what.get("on") for wish in wishes if wish.kind == WishKind.OFF_SEASON]
+    return bool(wanted and wanted[-1])
 
 
 def next_day(s: Session, student: Student, after: date) -> date | None:

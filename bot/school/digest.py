@@ -15,12 +15,14 @@ from bot.records import attempts, days, people, sheets
 from bot.records.attempts import CHECKER, Attempt
 from bot.records.days import SchoolDay, Sent, Stage
 from bot.records.people import Student
-from bot.school import dates
+from bot.school import dates, pacing
 from bot.school.school import School
 from bot.school.standing import COUNTED, Counts, count_up
 from bot.school.wishes import WishKind, in_force, texts
 from bot.vocabulary import ChatId, LessonId, Outcome, Part, Verdict
 
+BREAK = timedelta(days=14)
+"""A break from which on the off-season is offered (common practice, no source)."""
 IN_FULL = 2
 """Unsolved items told in full; the others wait behind a button."""
 
@@ -89,8 +91,26 @@ def digest(
         paper=day.on_paper,
         minutes=round(day.seconds / 60),
         on_demand=on_demand,
+        half_year=_half_year(s, school, student, day),
+        long_break=_long_break(s, student, day, comes),
         **_placed(school, day, items),
     )
+
+
+def _half_year(s: Session, school: School, student: Student, day: SchoolDay) -> tuple[str, str]:
+    """When half of a school year is behind: the range in which the course may be done, as ISO dates."""
+    if not pacing.is_half_year(s, student, day):
+        return ("", "")
+    found = pacing.half_year(s, school, people.student(s, student.id), day.date + timedelta(days=1))
+    range_ = found[0].finish if found else None
+    return (range_.early.isoformat(), range_.late.isoformat()) if range_ else ("", "")
+
+
+def _long_break(s: Session, student: Student, day: SchoolDay, comes: date | None) -> bool:
+    """Whether no school day comes for two weeks or more, and the off-season isn't wanted already."""
+    if day.kind == DayKind.OFF_SEASON or (comes is not None and comes - day.date < BREAK):
+        return False
+    return not dates.off_season_wanted(s, student, day.date + timedelta(days=1))
 
 
 def _placed(school: School, day: SchoolDay, items: Sequence[Sent]) -> dict[str, Any]:

@@ -22,6 +22,8 @@ from bot.school.wishes import WishKind
 LONGEST = 366
 """Days that a change may reach over."""
 FEWEST_MINUTES, MOST_MINUTES = 15, 120
+YES, NO = frozenset({"on", "yes", "si"}), frozenset({"off", "no"})
+"""What people type to turn something on or off."""
 EARLIEST, LATEST_PUSH = 6 * 60, 20 * 60
 """Minutes after midnight between which a day may be pushed; at night nothing is."""
 EARLIEST_DIGEST, LATEST_DIGEST = 12 * 60, 22 * 60 + 30
@@ -189,9 +191,9 @@ def timing(asked: Asked) -> list[Message]:
     """Timing of number facts, on or off; with a word on why it is optional."""
     students, rest = take_students(asked)
     word = fold(rest.strip())
-    if word not in ("on", "off", "si", "no"):
+    if word not in YES | NO:
         raise asked.wrong("why-timing", students[0])
-    on = word in ("on", "si")
+    on = word in YES
     key = "line-timing-on" if on else "line-timing-off"
     steps = [student_step(each.id, timing=on) for each in students]
     lines = [Line(key, {"names": list_names(asked, students)})]

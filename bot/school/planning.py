@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import date, datetime
 
 from sqlalchemy.orm import Session
@@ -15,6 +16,7 @@ from bot.records.people import Student
 from bot.records.wishes import Wish
 from bot.school import dates
 from bot.school.history import history_of
+from bot.school.own import lay_over
 from bot.school.school import School
 from bot.school.wishes import in_force, wishes_for_plan
 
@@ -29,14 +31,20 @@ def plan_for(
     wishes = [*in_force(s, student, on), *further]
     calendar = dates.calendar_of(s, student, on)
     history = history_of(s, school, student, on, wishes, calendar)
-    return plan_day(on, school.syllabus, history, wishes_for_plan(student, wishes), student.id), wishes
+    wanted = _on_that_day(s, student, wishes, on)
+    plan = plan_day(on, school.syllabus, history, wanted, student.id)
+    return lay_over(school, student, on, plan, wishes), wishes
+
+
+def _on_that_day(s: Session, student: Student, wishes: Sequence[Wish], on: date) -> Wishes:
+    return replace(wishes_for_plan(student, list(wishes)), off_season=dates.is_off_season(s, student, on))
 
 
 def what_lies_behind(s: Session, school: School, student: Student, on: date) -> tuple[History, Wishes]:
     """A student's history up to a morning, and the wishes in force on that day, as the planner takes them."""
     wishes = in_force(s, student, on)
     history = history_of(s, school, student, on, wishes, dates.calendar_of(s, student, on))
-    return history, wishes_for_plan(student, wishes)
+    return history, _on_that_day(s, student, wishes, on)
 
 
 def open_date(s: Session, student: Student, at: datetime) -> date | None:

@@ -37,6 +37,7 @@ _TOMORROW = {"tomorrow", "manana"}
 _YESTERDAY = {"yesterday", "ayer"}
 _TO = {"-", "–", "—", "to", "until", "till", "a", "al", "hasta"}
 _FROM = {"from", "on", "del", "desde", "el"}
+_YEAR = re.compile(r"20\d\d")
 _ISO = re.compile(r"\d{4}-\d{2}-\d{2}")
 _DAY = re.compile(r"(\d{1,2})(?:st|nd|rd|th|\.)?")
 _HOUR = re.compile(r"(\d{1,2})(?:[:.h](\d{2}))?\s*(h|am|pm|a\.m\.|p\.m\.)?", re.IGNORECASE)
@@ -106,17 +107,32 @@ def _date_at(words: list[str], at: int, today: date, past: bool) -> tuple[date, 
             return today + timedelta(days=shift), 1
     day = _DAY.fullmatch(word)
     if day and after == "de" and at + 2 < len(words):  # "24 de diciembre"
-        return _with(_on(int(day[1]), fold(words[at + 2]), today, past), 3)
+        return _in_year(words, at, 3, _on(int(day[1]), fold(words[at + 2]), today, past))
     if day and after in MONTH:
-        return _with(_on(int(day[1]), after, today, past), 2)
+        return _in_year(words, at, 2, _on(int(day[1]), after, today, past))
     if day and after in _TO and at + 3 < len(words) and fold(words[at + 3]) in MONTH:  # 24 - 28 dec
         return _with(_on(int(day[1]), fold(words[at + 3]), today, past), 1)
     if word in MONTH and (day := _DAY.fullmatch(after)):
-        return _with(_on(int(day[1]), word, today, past), 2)
+        return _in_year(words, at, 2, _on(int(day[1]), word, today, past))
     if word in WEEKDAY:
         ahead = (WEEKDAY[word] - today.weekday()) % 7
         return today + timedelta(days=ahead - 7 if past and ahead else ahead), 1
     return None
+
+
+def _in_year(words: list[str], at: int, used: int, found: date | None) -> tuple[date, int] | None:
+    """A day and month with the year that may stand behind it ("1 aug 2027", "1 de agosto de 2027")."""
+    if found is None:
+        return None
+    end = at + used
+    if end + 1 < len(words) and fold(words[end]) in ("de", "del"):
+        end += 1
+    if end < len(words) and _YEAR.fullmatch(words[end].strip(",")):
+        try:
+            return found.replace(year=int(words[end].strip(","))), end + 1 - at
+        except ValueError:
+            return None
+    return found, used
 
 
 def _with(found: date | None, used: int) -> tuple[date, int] | None:

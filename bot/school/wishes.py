@@ -46,11 +46,17 @@ class WishKind(StrEnum):
     NOTE = "note"
     """A word that the digest carries (text)."""
     OWN_ITEM = "own-item"
-    """An item of the tutor's own (item: as drawn)."""
+    """An item of the tutor's own (item: as drawn, title, tutor: name)."""
+    OWN_LESSON = "own-lesson"
+    """A lesson of the tutor's own instead of the course's (lesson: its id, title)."""
     ERASE = "erase"
     """Everything of a household is erased on that day; a family only."""
     PLACEMENT = "placement"
     """The next day looks where to start; a family may."""
+    FINISH_BY = "finish-by"
+    """The day by which the family would like to be done (date: ISO date); a family may."""
+    OFF_SEASON = "off-season"
+    """Ten minutes, three days a week, while there is no school (on: bool); a family or the student may."""
     READ_AS = "read-as"
     """An answer that counts from now on (expected, form, typed, verdict)."""
 
@@ -83,7 +89,7 @@ def wishes_for_plan(student: Student, wishes: list[Wish]) -> Wishes:
         own_items=len(of_kind(wishes, WishKind.OWN_ITEM)),
         review_items=review_items if isinstance(review_items, int) else None,
         minutes=student.minutes,
-        no_lesson=bool(of_kind(wishes, WishKind.NO_LESSON)),
+        no_lesson=bool(of_kind(wishes, WishKind.NO_LESSON) or of_kind(wishes, WishKind.OWN_LESSON)),
         small_day=bool(of_kind(wishes, WishKind.SMALL_DAY)),
     )
 

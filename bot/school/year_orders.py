@@ -4,12 +4,16 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.messages import Line, Message
+from bot.messages import FinishShown, Line, Message
+from bot.records.people import Student
 from bot.records.wishes import Wish, wishes_for
+from bot.school import dates, pacing
 from bot.school.asking import Asked
 from bot.school.changes import propose
 from bot.school.names import list_names, take_students
+from bot.school.orders import NO, YES, take_span, today_of
 from bot.school.planning import open_date
+from bot.school.when import fold
 from bot.school.wishes import WishKind
 
 FAR = timedelta(days=400)
@@ -34,3 +38,52 @@ def placement(asked: Asked) -> list[Message]:
         {"names": list_names(asked, students), "date_day": min(wish.starts for wish in wished).isoformat()},
     )
     return propose(asked, "placement", [line], wished=wished)
+
+
+def off_season(asked: Asked) -> list[Message]:
+    """Ten minutes, three days a week, while there is no school: on or off."""
+    students, rest = take_students(asked)
+    word = fold(rest.strip())
+    if word not in YES | NO:
+        raise asked.wrong("why-offseason", students[0])
+    on = word in YES
+    today = today_of(asked, students)
+    wished = [Wish(WishKind.OFF_SEASON, {"on": on}, today, None, student=each.id) for each in students]
+    key = "line-offseason-on" if on else "line-offseason-off"
+    return propose(asked, "offseason", [Line(key, {"names": list_names(asked, students)})], wished=wished)
+
+
+def finish(asked: Asked) -> list[Message]:
+    """When the course may be done; with a date, the day by which the family would like it to be."""
+    students, rest = take_students(asked)
+    if not rest:
+        return [_finish_shown(asked, each) for each in students]
+    span = take_span(asked, rest, students)
+    assert span is not None
+    on = today_of(asked, students)
+    wanted: dict[str, object] = {"date": span.first.isoformat()}
+    wished = [Wish(WishKind.FINISH_BY, wanted, on, None, student=each.id) for each in students]
+    line = Line("line-finish", {"names": list_names(asked, students), "date_day": span.first.isoformat()})
+    return propose(asked, "finish", [line], wished=wished)
+
+
+def _finish_shown(asked: Asked, student: Student) -> FinishShown:
+    on = dates.today(student, asked.at)
+    now = pacing.heading(asked.s, asked.school, student, on)
+    wanted, own = pacing.wanted_finish(asked.s, student, on)
+    coming = asked.school.lesson_at(student.lesson)
+    lessons = asked.school.course.lessons
+    return FinishShown(
+        to=asked.person.chat,
+        student=student.id,
+        name=student.name,
+        lesson=coming.title if coming else "",
+        n=coming.n if coming else len(lessons),
+        out_of=len(lessons),
+        taken=now.taken,
+        planned=now.planned,
+        early=now.range.early.isoformat() if now.range else "",
+        late=now.range.late.isoformat() if now.range else "",
+        wanted=wanted.isoformat() if wanted else "",
+        own=own,
+    )

@@ -10,10 +10,11 @@ from bot.messages import DigestLine, Message, Reminder
 from bot.records import days, outbox, people
 from bot.records.days import SchoolDay
 from bot.records.people import Reachable, Student
-from bot.school import dates
+from bot.school import dates, pacing
 from bot.school.digest import digest, in_full, week_signs
 from bot.school.school import School
 from bot.school.standing import COUNTED, learn_from_day
+from bot.school_day import half_year
 from bot.vocabulary import Outcome, Part, PersonId
 
 HELD = timedelta(days=2)
@@ -46,11 +47,14 @@ def close(s: Session, school: School, student: Student, day: SchoolDay, now: dat
             days.change_item(s, sent.id, outcome=Outcome.UNTOUCHED)
     closed = days.day(s, day.id)
     learn_from_day(s, school, closed)
-    return [
+    said = [
         m
         for parent in people.parents_of(s, student.id)
         for m in tell(s, school, student, closed, parent, now)
     ]
+    if pacing.is_half_year(s, student, closed):
+        said += half_year.tell_tutor(s, school, student, closed, now)
+    return said
 
 
 def tell(

@@ -13,9 +13,9 @@ from bot.records import days, people
 from bot.records.base import lock_chat
 from bot.records.days import Stage
 from bot.records.people import Student
-from bot.school import dates
+from bot.school import dates, own
 from bot.school.school import School
-from bot.school_day import evening, morning, speaking
+from bot.school_day import evening, letters, morning, speaking
 from bot.vocabulary import StudentId
 
 LATEST = 6 * 60
@@ -58,6 +58,7 @@ def look(s: Session, school: School, student_id: StudentId, now: datetime) -> li
     """
     for chat in sorted(people.chats_around(s, student_id)):
         lock_chat(s, chat)  # so that closing a day and grading a reply don't cross
+    own.learn(s, school)
     student = people.student(s, student_id)
     hours = hours_of(student, now)
     said = speaking.give_back_if_forgotten(s, school, student, now)
@@ -65,6 +66,8 @@ def look(s: Session, school: School, student_id: StudentId, now: datetime) -> li
         said += _open(s, school, student, hours, now)
         said += _remind(s, student, hours)
     said += _close(s, school, student, hours, now)
+    if student.consented and not student.paused:
+        said += letters.send(s, school, student, now)
     people.change_student(s, student.id, next_look=_next_look(student, hours, now))
     return said
 
@@ -78,7 +81,8 @@ def _open(s: Session, school: School, student: Student, hours: Hours, now: datet
         return []
     if people.chat_of_student(s, student.id) is None:
         return []
-    if not is_school_day(dates.calendar_of(s, student, hours.today), hours.today):
+    has_school = is_school_day(dates.calendar_of(s, student, hours.today), hours.today)
+    if not has_school and not dates.is_off_season(s, student, hours.today):
         return []
     if hours.minute > max(student.push_at, student.digest_at - LATEST):
         return _missed(s, student, hours, now)

@@ -28,7 +28,7 @@ NEAR_ENOUGH = 60
 
 def pass_over(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """*I know this already*: five items on the lesson; all right at first go pass it over."""
-    if day.stage is not Stage.CARD or day.lesson is None:
+    if day.stage is not Stage.CARD or day.lesson is None or day.lesson not in here.school.syllabus.by_id:
         return [NotForYou(to=here.chat, why="gone")]
     picks = pass_over_items(here.school.syllabus, day.lesson, day.date, here.student.id)
     days.add_items(s, day.id, here.student.id, draw_all(here.school, picks, Part.KNOWN))

@@ -12,13 +12,23 @@ from sqlalchemy.orm import Session
 from bot.course.draw import draw
 from bot.course.item import Item
 from bot.course.lesson import Strategy
-from bot.messages import DayReady, FinishFirst, Message, NothingNow, PhoneForStudent, WrittenEnds
+from bot.messages import (
+    DayReady,
+    DaysUnfinished,
+    FinishFirst,
+    Message,
+    NothingNow,
+    PhoneForStudent,
+    WrittenEnds,
+)
 from bot.planner.calendar import days_away, next_school_day
+from bot.planner.pace import TELL_TUTOR_AFTER
 from bot.planner.plan import DayKind, DayPlan, WarmUp
 from bot.planner.plan_day import seed_of
 from bot.records import days, people
 from bot.records.days import Fresh, ItemState, SchoolDay, Stage
 from bot.records.people import Student
+from bot.records import wishes as wishes_kept
 from bot.records.wishes import Wish
 from bot.school import dates
 from bot.school.drawing import draw_all
@@ -75,6 +85,7 @@ def make_day(
     fresh += draw_all(school, plan.guided, Part.GUIDED)
     fresh += _own_items(wishes, plan.own_items) + draw_all(school, plan.review, Part.REVIEW)
     days.add_items(s, day_id, student.id, _numbered(fresh))
+    _use_up(s, wishes, plan, on)
     if plan.test is not None:
         assessment.draw_test(s, school, student, day_id, on, plan.test)
     if student.first_day is None:
@@ -95,9 +106,23 @@ def _numbered(fresh: Sequence[Fresh]) -> list[Fresh]:
 def _own_items(wishes: list[Wish], count: int) -> list[Fresh]:
     own = of_kind(wishes, WishKind.OWN_ITEM)[:count]
     return [
-        Fresh(Part.REVIEW, 0, msgspec.convert(wish.what["item"], type=Item), Why.TUTOR_ASKED, {})
+        Fresh(
+            Part.REVIEW,
+            0,
+            msgspec.convert(wish.what["item"], type=Item),
+            Why.TUTOR_ASKED,
+            {"by": str(wish.what.get("tutor", ""))},
+        )
         for wish in own
     ]
+
+
+def _use_up(s: Session, wishes: list[Wish], plan: DayPlan, on: date) -> None:
+    """What is the tutor's own and stands in the day is given; what had no room waits for the next day."""
+    used = of_kind(wishes, WishKind.OWN_ITEM)[: plan.own_items]
+    used += [w for w in of_kind(wishes, WishKind.OWN_LESSON) if w.what.get("lesson") == plan.lesson]
+    for wish in used:
+        wishes_kept.end_wish(s, wish.id, on)
 
 
 def _warm_up(
@@ -196,6 +221,28 @@ def ends_soon(s: Session, school: School, student: Student) -> list[Message]:
     ]
 
 
+def _unfinished(s: Session, student: Student, on: date) -> list[Message]:
+    """After three school days in a row that were not finished the tutor is told, once for each such run."""
+    run = 0
+    for day in days.last_days(s, student.id, on, TELL_TUTOR_AFTER + 1):
+        if day.ended_at is not None or day.kind == "missed" or day.notes.get("off"):
+            break
+        run += 1
+    tutor = people.reach(s, student.tutor)
+    if run != TELL_TUTOR_AFTER or tutor is None:
+        return []
+    return [
+        DaysUnfinished(
+            to=tutor.chat,
+            key=f"unfinished/{student.id}/{on}",
+            student=student.id,
+            name=student.name,
+            household=people.household(s, student.household).name,
+            days=run,
+        )
+    ]
+
+
 def open_day(
     s: Session, school: School, student: Student, on: date, now: datetime, *, late: bool = False
 ) -> list[Message]:
@@ -207,7 +254,7 @@ def open_day(
     if day is None:
         return []
     chat, shared = where
-    soon = ends_soon(s, school, student)
+    soon = [*ends_soon(s, school, student), *_unfinished(s, student, on)]
     if not shared:
         told = [] if student.told else [speaking.tell(s, chat, student, key=f"told/{student.id}")]
         return [*told, push(s, student, school, day, chat), *soon]
@@ -226,7 +273,7 @@ def bring_up(s: Session, here: Here) -> list[Message]:
     if student.paused or not student.consented:
         return [NothingNow(to=here.chat, why="paused" if student.paused else "no-consent")]
     calendar = dates.calendar_of(s, student, on)
-    if not dates.has_school(s, student, on):
+    if not dates.has_school(s, student, on) and not dates.is_off_season(s, student, on):
         comes = next_school_day(calendar, on)
         return [NothingNow(to=here.chat, why="day-off", at=comes.isoformat() if comes else "")]
     if dates.local(student, now).hour < 5:

@@ -124,7 +124,7 @@ def card(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> li
             figure=example.figure,
             alt=alt(example.figure) if example.figure else "",
             day=day.id,
-            may_pass=day.sitting == 1,
+            may_pass=day.sitting == 1 and lesson.id in here.school.syllabus.by_id,
         ),
     ]
 
@@ -237,4 +237,5 @@ def done(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> Me
         more=not still_open and day.closed_at is None,
         hands_on=offers.hands_on_offered(here.school, day),
         second=offers.second_lesson_offered(s, here, day),
+        catch_up=day.kind == DayKind.LIGHT,
     )

@@ -20,7 +20,19 @@ from bot.school.orders import LANGUAGES
 from bot.school.school import School
 from bot.school.when import fold
 from bot.school_day import assessment as test
-from bot.school_day import more, morning, paper, placing, reply, speaking, stuck, talk, warm_up, ways_out
+from bot.school_day import (
+    more,
+    morning,
+    off_season,
+    paper,
+    placing,
+    reply,
+    speaking,
+    stuck,
+    talk,
+    warm_up,
+    ways_out,
+)
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
 from bot.vocabulary import PersonId, StudentId
@@ -182,6 +194,8 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
     if name in on_day:
         day = days.newest_day(s, here.student.id)
         return on_day[name](s, here, day) if day else morning.bring_up(s, here)
+    if name == "offseason":
+        return off_season.asked_for(s, here, what.rest)
     if name == "more":
         return _more_practice(s, here, what.rest)
     on_item: dict[str, OnItem] = {"hint": stuck.asked_for_hint, "tutor": stuck.ask_tutor}

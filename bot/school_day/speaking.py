@@ -17,7 +17,19 @@ SILENCE = timedelta(hours=2)
 """After that long without a word the phone counts as given back."""
 DELETABLE = timedelta(hours=47)
 """A bot may delete what it sent less than 48 hours ago (Bot API)."""
-FOR_GROWN_UPS = ("Digest", "OpenInFull", "WeekPicture", "DigestLine", "TalkNoted")
+PAPERS = (
+    "WeekLetter",
+    "WeekLetterLine",
+    "LetterPaper",
+    "RecordsShown",
+    "RecordPaper",
+    "RecordTables",
+    "SheetPaper",
+    "KeyPaper",
+    "MarksShown",
+    "PagesShown",
+)
+FOR_GROWN_UPS = ("Digest", "OpenInFull", "WeekPicture", "DigestLine", "TalkNoted", *PAPERS)
 """Messages that a child isn't shown on a phone that goes round."""
 
 

@@ -7,11 +7,11 @@ from sqlalchemy.orm import Session
 from bot.happened import Command, Pressed, SentFile, Typed
 from bot.messages import Message, NotForYou
 from bot.records.people import Person
-from bot.school import asking, changes, effects, orders, overview, year_orders
+from bot.school import asking, changes, effects, orders, overview, paperwork, year_orders
 from bot.school.asking import TUTOR, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
-from bot.tutoring import accept, adjust, course, holding, lasting, looking, needs, people, standing, words
+from bot.tutoring import accept, adjust, course, holding, lasting, looking, needs, own, people, standing, words
 from bot.vocabulary import Role
 
 EFFECTS: changes.Effects = {
@@ -20,6 +20,8 @@ EFFECTS: changes.Effects = {
     "grading": accept.GRADING,
     "tell": words.TELL,
     "end-wish": holding.END,
+    "own-keep": own.KEEP,
+    "own-set": own.SET,
 }
 """What the steps of a tutor's changes do."""
 
@@ -45,6 +47,8 @@ FUNCTIONS: dict[str, Function] = {
     "review": lasting.review,
     "holds": holding.show,
     "end": holding.end,
+    "own": own.own_,
+    "give": own.give,
     "off": orders.off,
     "sick": orders.sick,
     "open": course.open_,
@@ -56,11 +60,14 @@ FUNCTIONS: dict[str, Function] = {
     "resume": course.resume,
     "lesson": course.lesson,
     "placement": year_orders.placement,
+    "finish": year_orders.finish,
+    "offseason": year_orders.off_season,
     "skip": course.skip,
     "link": course.link,
     "accept": accept.accept,
     "reject": accept.reject,
     "excuse": accept.excuse,
+    **paperwork.FUNCTIONS,
     "note": words.note,
     "tell": words.tell,
     "people": people.show,
@@ -128,5 +135,5 @@ def take_press(s: Session, school: School, person: Person, pressed: Pressed) -> 
 
 
 def take_file(s: Session, school: School, person: Person, sent: SentFile) -> list[Message] | None:
-    """Files of a tutor's are none of ours yet; None lets the caller say so kindly."""
-    return None
+    """A lesson's file is noted and read afterwards; None for other files lets the caller say so kindly."""
+    return own.take_file(s, person, sent)

@@ -16,13 +16,15 @@ from bot.school.digest import week_signs
 from bot.school.drawing import short
 from bot.school.names import take_student
 from bot.school.planning import open_date, plan_for
-from bot.school.when import take_dates
+from bot.school.when import fold, take_dates
 from bot.school.wishes import WishKind
-from bot.tutoring.listing import drawn, items_at, keep, label, take_numbers, title_of
+from bot.tutoring import ahead
+from bot.tutoring.listing import drawn, items_at, keep, label, own_planned, take_numbers, title_of
 from bot.vocabulary import LessonId, Part
 
 SHOWN_PARTS = (Part.GUIDED, Part.REVIEW, Part.TEST)
 """Parts of a day that are listed with numbers."""
+WEEK = frozenset({"week", "semana"})
 MOST_ITEMS = 30
 MOST_TYPED = 60
 
@@ -80,6 +82,8 @@ def _line(sent: Sent, typed: str) -> ItemLine:
 def plan(asked: Asked) -> list[Message]:
     """What the next day, or the day that is named, is going to hold; a day that was made is shown as it is."""
     student, rest = take_student(asked)
+    if fold(rest.strip()) in WEEK:
+        return ahead.week(asked, student)
     on = dates.today(student, asked.at)
     span, left = take_dates(rest, on)
     if left:
@@ -116,7 +120,7 @@ def plan(asked: Asked) -> list[Message]:
             sitting=proposed.sitting,
             minutes=round(proposed.minutes),
             family_minutes=student.minutes,
-            items=tuple(each.line for each in listed),
+            items=tuple(each.line for each in (*own_planned(proposed, wishes), *listed)),
             notes=tuple(each for each in notes if each is not None),
         )
     ]
@@ -130,6 +134,8 @@ def _wish_line(asked: Asked, wish: Wish) -> Line | None:
             return Line(f"wish-{wish.kind}", {"title": title_of(asked, str(template))})
         case WishKind.MORE | WishKind.FEWER | WishKind.DROP_SKILL:
             return Line(f"wish-{wish.kind}", {"title": asked.school.skill_title(str(skill))})
+        case WishKind.OWN_ITEM | WishKind.OWN_LESSON:
+            return Line(f"wish-{wish.kind}", {"title": str(wish.what.get("title", ""))})
         case WishKind.SMALL_DAY | WishKind.NO_LESSON:
             return Line(f"wish-{wish.kind}")
     return None

@@ -8,24 +8,18 @@ from datetime import date, timedelta
 from bot.course.draw import draw
 from bot.course.item import plain_text
 from bot.messages import AgendaPoint, AgendaShown, MapShown, Message, PaceShown
-from bot.planner.calendar import finish, is_light_day, school_days
 from bot.planner.memory import STEADY, Memory, recall
-from bot.planner.pace import days_needed
 from bot.planner.plan_day import seed_of
 from bot.records import attempts, days
 from bot.records.days import Past
 from bot.records.memories import memories
 from bot.records.people import Student
-from bot.school import dates
+from bot.school import dates, pacing
 from bot.school.asking import Asked
-from bot.school.history import history_of
 from bot.school.names import take_student
 from bot.school.planning import open_date
-from bot.school.wishes import in_force
 from bot.vocabulary import LessonId, Outcome, TemplateId, Verdict
 
-WEEKS = 6
-"""Weeks that the pace so far is taken from."""
 LATELY = timedelta(days=14)
 POINTS = 3
 """Skills that an agenda holds."""
@@ -75,18 +69,7 @@ def pace(asked: Asked) -> list[Message]:
     if rest:
         raise asked.wrong("why-only-a-name", student)
     on = dates.today(student, asked.at)
-    calendar = dates.calendar_of(asked.s, student, on)
-    since = on - timedelta(weeks=WEEKS)
-    if student.first_day is not None:
-        since = max(since, student.first_day)
-    planned = [
-        day for day in school_days(calendar, since, on - timedelta(days=1)) if not is_light_day(calendar, day)
-    ]
-    past = days.days_between(asked.s, student.id, since, on - timedelta(days=1))
-    taken = sum(1 for day in past if day.notes.get("lesson_met") or day.notes.get("handed_in"))
-    history = history_of(asked.s, asked.school, student, on, in_force(asked.s, student, on), calendar)
-    left = days_needed(asked.school.syllabus, history)
-    range_ = finish(calendar, on, left, len(planned), taken)
+    now = pacing.heading(asked.s, asked.school, student, on)
     coming = asked.school.lesson_at(student.lesson)
     course = asked.school.course
     return [
@@ -99,11 +82,11 @@ def pace(asked: Asked) -> list[Message]:
             out_of=sum(len(unit.lessons) for unit in course.units),
             written=len(course.lessons),
             week=student.week,
-            taken=taken,
-            planned=len(planned),
-            early=range_.early.isoformat() if range_ else "",
-            late=range_.late.isoformat() if range_ else "",
-            left=left,
+            taken=now.taken,
+            planned=now.planned,
+            early=now.range.early.isoformat() if now.range else "",
+            late=now.range.late.isoformat() if now.range else "",
+            left=now.left,
         )
     ]
 

@@ -270,8 +270,9 @@ def day_done(words: Words, m: DayDone) -> Rendered:
         lines.append(words("day-done-hands-on", title=m.hands_on))
         rows.append([button(words, "button-hands-on", f"hands-on:{m.day}")])
     if m.second:
-        lines.append(words("day-done-second", title=m.second))
-        rows.append([button(words, "button-second", f"second:{m.day}")])
+        which = "catch-up" if m.catch_up else "second"
+        lines.append(words(f"day-done-{which}", title=m.second))
+        rows.append([button(words, f"button-{which}", f"second:{m.day}")])
     if m.more:
         rows.append([button(words, "button-more", f"more:{m.day}")])
     return say(lead_text(words, m.lead), join(lines, "\n"), buttons=rows)

@@ -164,6 +164,11 @@ def _frame(words: Words, m: Digest) -> list[Text]:
         day = words.date(m.tomorrow_date)
         key = "digest-tomorrow" if m.tomorrow else "digest-tomorrow-review"
         lines.append(words(key, day=day, lesson=m.tomorrow))
+    if m.half_year[0]:
+        early, late = (words.date(each, "d MMMM y") for each in m.half_year)
+        lines.append(words("digest-half-year", name=m.name, early=early, late=late))
+    if m.long_break:
+        lines.append(words("digest-long-break", name=m.name, command=f"/offseason {m.name.lower()} on"))
     return lines
 
 

@@ -6,7 +6,17 @@ from bot.chat.render.registry import button, renders, say
 from bot.chat.render.shapes import examples_text
 from bot.chat.rendered import Rendered
 from bot.chat.words import Text, Words, bold, join
-from bot.messages import PlacementDone, PlacementFound, PlacementPaused, PlacementUnread
+from bot.messages import (
+    DaysUnfinished,
+    FinishShown,
+    HalfYearLook,
+    OffSeason,
+    PlacementDone,
+    PlacementFound,
+    PlacementPaused,
+    PlacementUnread,
+    WeekAhead,
+)
 
 SURE, LIKELY = 85, 65
 """Chances in percent from which a start is called sure, or likely."""
@@ -58,3 +68,98 @@ def placement_found(words: Words, m: PlacementFound) -> Rendered:
 def how_sure(percent: int) -> str:
     """How sure a start is, as a word of the catalogue's keys."""
     return "sure" if percent >= SURE else "likely" if percent >= LIKELY else "guess"
+
+
+@renders(FinishShown)
+def finish_shown(words: Words, m: FinishShown) -> Rendered:
+    """When the course may be done."""
+    at = "finish-at" if m.lesson else "finish-at-end"
+    lines = [words(at, name=m.name, n=m.n, out_of=m.out_of, lesson=m.lesson)]
+    if m.planned:
+        lines.append(words("finish-taken", taken=m.taken, planned=m.planned))
+    if m.early:
+        lines.append(words("finish-range", early=_long(words, m.early), late=_long(words, m.late)))
+    if m.wanted:
+        lines.append(words("finish-wanted-own" if m.own else "finish-wanted", day=_long(words, m.wanted)))
+    if m.early and m.wanted:
+        lines.append(words(f"finish-{_in_time(m.early, m.late, m.wanted)}"))
+    return say(join(lines, "\n"))
+
+
+def _long(words: Words, iso: str) -> str:
+    return words.date(iso, "d MMMM y")
+
+
+def _in_time(early: str, late: str, wanted: str) -> str:
+    """Whether the whole range, part of it or nothing of it lies before the day that is wanted."""
+    return "in-time" if late <= wanted else "perhaps" if early <= wanted else "later"
+
+
+@renders(HalfYearLook)
+def half_year_look(words: Words, m: HalfYearLook) -> Rendered:
+    """To the tutor: where the year is heading, and a suggestion."""
+    lines = [words("half-year", name=m.name, household=m.household)]
+    if m.early:
+        lines.append(words("finish-range", early=_long(words, m.early), late=_long(words, m.late)))
+    lines.append(words("half-year-wanted", day=_long(words, m.wanted)))
+    advice = [words(f"half-year-{m.advice}")]
+    if m.advice == "leave-out-extras":
+        early, late = _long(words, m.core_early), _long(words, m.core_late)
+        advice.append(words("half-year-core", count=len(m.extras), titles=words.list(list(m.extras))))
+        advice.append(words("half-year-core-range", early=early, late=late))
+    rows = []
+    if m.change:
+        rows = [
+            [button(words, "button-leave-out", f"t-do:{m.change}")],
+            [button(words, "button-keep-extras", f"t-leave:{m.change}")],
+        ]
+    return say(
+        join(lines, "\n"), join(advice, " "), words("half-year-yours", name=m.name), buttons=rows
+    )
+
+
+@renders(DaysUnfinished)
+def days_unfinished(words: Words, m: DaysUnfinished) -> Rendered:
+    """To the tutor: days in a row that were not finished."""
+    name = m.name.lower()
+    rows = [
+        [
+            button(words, "button-look-today", f"t-run:today #{m.student}"),
+            button(words, "button-small-next", f"t-run:small #{m.student}"),
+        ]
+    ]
+    return say(
+        words("days-unfinished", name=m.name, household=m.household, days=m.days, who=name), buttons=rows
+    )
+
+
+@renders(WeekAhead)
+def week_ahead(words: Words, m: WeekAhead) -> Rendered:
+    """The coming school days, and why."""
+    lines = []
+    for iso, kind, lesson, sitting, sittings, test, review, why in m.rows:
+        if test:
+            what = words("ahead-test", title=test)
+        elif lesson:
+            key = "ahead-lesson-part" if sittings > 1 else "ahead-lesson"
+            what = words(key, lesson=lesson, sitting=sitting, sittings=sittings)
+        else:
+            what = words(f"ahead-{kind}")
+        line = join([bold(words.date(iso, "EEE d MMM")), what], ": ")
+        if review:
+            reasons = [words(f"ahead-why-{each}", count=count).words() for each, count in why]
+            line = line + " " + words("ahead-review", count=review, why=words.list(reasons))
+        lines.append(line)
+    name = m.name.lower()
+    return say(
+        words("ahead-head", name=m.name),
+        join(lines, "\n"),
+        words("ahead-note").marked("italic"),
+        words("ahead-change", who=name),
+    )
+
+
+@renders(OffSeason)
+def off_season(words: Words, m: OffSeason) -> Rendered:
+    """To the student: on or off."""
+    return say(words("offseason-on" if m.on else "offseason-off"))

@@ -2,21 +2,58 @@
 
 from __future__ import annotations
 
+import msgspec
+
 from bot.chat.samples.day import DAY, ITEM, TO
 from bot.messages import (
+    DayDone,
+    DaysUnfinished,
     Digest,
+    FinishShown,
+    HalfYearLook,
     ItemShown,
     Lead,
     Message,
+    OffSeason,
     PlacementDone,
     PlacementFound,
     PlacementPaused,
     PlacementUnread,
+    WeekAhead,
 )
 from bot.vocabulary import LessonId, Part, StudentId
 
 LOOK = Digest(
     to=TO, day=DAY, student=StudentId(7), name="Wren", date="2026-09-15", variant="placing", questions=9
+)
+
+FINISH = FinishShown(
+    to=TO,
+    student=StudentId(7),
+    name="Wren",
+    lesson="Ratios",
+    n=29,
+    out_of=128,
+    taken=20,
+    planned=24,
+    early="2027-05-28",
+    late="2027-07-02",
+    wanted="2027-06-15",
+)
+HALF = HalfYearLook(
+    to=TO,
+    key="half-year/7",
+    student=StudentId(7),
+    name="Wren",
+    household="Bramble",
+    advice="leave-out-extras",
+    wanted="2027-06-15",
+    early="2027-06-18",
+    late="2027-08-02",
+    core_early="2027-05-28",
+    core_late="2027-07-02",
+    extras=("Cross-sections", "Two-way tables"),
+    change=5,
 )
 
 SAMPLES: tuple[Message, ...] = (
@@ -76,4 +113,37 @@ SAMPLES: tuple[Message, ...] = (
     Digest(
         to=TO, day=DAY, student=StudentId(7), name="Wren", date="2026-09-15", variant="placed", questions=12
     ),
+    FINISH,
+    msgspec.structs.replace(FINISH, own=True, wanted="2027-08-01"),
+    msgspec.structs.replace(FINISH, wanted="2027-03-01", lesson=""),
+    HALF,
+    msgspec.structs.replace(HALF, advice="go-on", change=0),
+    msgspec.structs.replace(HALF, advice="slow-down", change=0),
+    msgspec.structs.replace(
+        LOOK,
+        variant="worked",
+        first_try=9,
+        out_of=12,
+        later_try=3,
+        half_year=("2027-05-28", "2027-07-02"),
+        long_break=True,
+    ),
+    DayDone(
+        to=TO, day=DAY, first_try=9, later_try=2, open=1, out_of=12, second="Ratios", catch_up=True, more=True
+    ),
+    DaysUnfinished(to=TO, key="unfinished/7", student=StudentId(7), name="Wren", household="Bramble", days=3),
+    WeekAhead(
+        to=TO,
+        student=StudentId(7),
+        name="Wren",
+        rows=(
+            ("2026-09-15", "lesson", "Ratios", 1, 1, "", 12, (("recent", 5), ("due", 4), ("yesterday", 2))),
+            ("2026-09-16", "lesson", "Compound probability", 2, 2, "", 6, (("recent", 6),)),
+            ("2026-09-17", "test", "", 1, 1, "Test 4", 0, ()),
+            ("2026-09-18", "light", "", 1, 1, "", 14, (("coverage", 9), ("sure", 1))),
+            ("2026-09-21", "review-only", "", 1, 1, "", 1, (("due", 1),)),
+        ),
+    ),
+    OffSeason(to=TO, on=True),
+    OffSeason(to=TO, on=False),
 )
