@@ -2,17 +2,15 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from fractions import Fraction
 
+from bot.answers.amount_text import rewritten
 from bot.answers.expected import Expected
-from bot.answers.marks import digits_for_letters, plain_marks
-from bot.answers.spoken import HAS_WORDS, spoken
 from bot.answers.units import PERCENT, Unit, Wanted, counting, singular, tokens_of, unit_at
 from bot.maths import Tree, Undefined, Unreadable
 from bot.maths.exact import Beyond, Quotient, multiplied, normal_form, plus
-from bot.maths.read import LONGEST, read_normal
+from bot.maths.read import read_normal
 from bot.maths.tree import Divide, Negative
 
 
@@ -34,28 +32,6 @@ class Amount:
     text: str = ""
 
 
-_SPACED_BAR = re.compile(r" ?/ ?")
-_CALCULATOR = re.compile(r"(?<![a-z])(\d*\.?\d+) ?e ?([-+]?) ?(\d+)(?![\d.])")
-_TIMES_X = re.compile(r"(?<=[\d)π]) ?x ?(?=[-√π(]?[\d.(√π])")
-_CURRENCY_FIRST = re.compile(
-    r"(us\$|usd|[$€£¥]) ?(-?) ?((?:\d[\d.,]*(?: \d{3})*(?: ?/ ?\d+)?|\.\d+)(?: \d+/\d+)?)"
-)
-_PERCENT_FIRST = re.compile(r"^%(?:age)?[ :]*(-?[\d.]+(?: ?/ ?\d+)?(?: \d+/\d+)?)$")
-_JOINED = re.compile(r"(?<=\d) ?(?:_|&|and|y) ?(?=\d+ ?/ ?\d)")
-_HYPHENED = re.compile(r"(?<![\d/.])(\d+)( ?)-( ?)(\d+)/(\d+)(?![\d/.])")
-_BELOW = re.compile(
-    r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|"
-    r"el nivel del mar|nivel del mar)"
-    r"(?: level)?\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|"
-    r"(?<=ft) below$|(?<=m) below$"
-)
-_HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")
-_PER_NUMBER = re.compile(r"(?<=\d) per (?=\d)")
-_POWER_BEFORE_UNIT = re.compile(r"(?<=\d) (squared|cubed)(?= [a-z]{2})")
-_OF_A = re.compile(r"(?<=\d) (?:of|de) (?:an? |una? )?(?=[a-z]{2})")
-_DEGREE_O = re.compile(r"(?<![\d.,])(\d+)o$")
-_BARS = re.compile(r"\|([^|]*)\|")
-_DANGLING = re.compile(r"\b(?:and|or|plus|minus|times|over|point|y|mas|menos|negative|remainder) *$")
 _LOOSE = frozenset("~≈\"'`°#:;,!?{}[]<>|@&_…★•·✓✔✅")
 _SIGNS = frozenset("+-*÷/^()%√∛π±.")
 _NOT_NOUNS = frozenset(
@@ -91,9 +67,7 @@ def read_amounts(text: str, want: Expected | None, form: str, asked: Wanted | No
     """
     if asked is None and want is not None:
         asked = want.asked
-    number = want.number if want else None
-    text, negative = _prepared(text, number, asked)
-    text = _mixed_or_minus(text, want, form)
+    text, negative = rewritten(text, want, form, asked)
     parts = _Scan(text, asked).parts()
     if not parts:
         raise Unreadable("no-number")
@@ -104,76 +78,6 @@ def read_amounts(text: str, want: Expected | None, form: str, asked: Wanted | No
         tree = one.tree if isinstance(one.tree, Negative) else Negative(one.tree)
         return [Amount(tree, turned, one.unit, one.others, one.noun, one.summed, one.text)]
     return found
-
-
-def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple[str, bool]:
-    """Words, marks and signs written plainly; whether *below zero* stood there."""
-    volume = asked is not None and any(kind == "length" and n == 3 for kind, n in asked.unit.kinds)
-    negative = False
-    if any(c in text for c in "oli"):
-        if (found := _DEGREE_O.search(text)) and asked is not None and number is not None:
-            _zero_or_degrees(found.group(1), number, asked.unit)
-        text = digits_for_letters(text, keep_l=volume)
-    if "e" in text and (found := _CALCULATOR.search(text)):
-        text = _CALCULATOR.sub(lambda m: f"{m[1]}*10^{m[2].strip('+')}{m[3]}", text)
-        if len(found.group(3)) > 3:
-            raise Unreadable("too-long")
-    text = plain_marks(text, wants=abs(number) if number is not None else None)
-    if "|" in text:
-        text = _BARS.sub(r"abs(\1)", text)
-    if HAS_WORDS.search(text):
-        if _DANGLING.search(text):
-            raise Unreadable("unfinished")
-        if _BELOW.search(text):
-            text, negative = _BELOW.sub(" ", text), True
-        if asked is not None:
-            text = _POWER_BEFORE_UNIT.sub(lambda m: " square" if m[1] == "squared" else " cubic", text)
-        text = spoken(text)
-        if asked is not None:
-            text = _OF_A.sub(" ", text)
-    if "x" in text:
-        text = _TIMES_X.sub(" * ", text)
-    if " per " in text:
-        text = _PER_NUMBER.sub("/", text)
-    if "-" in text:
-        text = _HYPHEN_UNIT.sub(" ", text)
-    if "/" in text:
-        text = _SPACED_BAR.sub("/", text)
-        text = _JOINED.sub(" ", text)
-    if "$" in text or "€" in text or "£" in text or "¥" in text or "usd" in text:
-        text = _CURRENCY_FIRST.sub(r"\2\3 \1", text)
-    if text[:1] == "%":
-        text = _PERCENT_FIRST.sub(r"\1%", text)
-    if len(text) > LONGEST:
-        raise Unreadable("too-long")
-    return text, negative
-
-
-def _zero_or_degrees(digits: str, number: Fraction, unit: Unit) -> None:
-    """`45o` where 45 degrees are expected: a nought, or the sign for degrees?"""
-    if unit.kinds[0][0].startswith(("angle", "temperature")) and Fraction(digits[:99]) == abs(number):
-        raise Unreadable("unknown-sign")
-
-
-def _mixed_or_minus(text: str, want: Expected | None, form: str) -> str:
-    """`2-1/2` is a mixed number where that is expected or asked for; `2 - 1/2` is asked about."""
-    if "-" not in text or "/" not in text:
-        return text
-    found = _HYPHENED.search(text)
-    if found is None or (want is not None and want.letters):
-        return text
-    whole, before, after, top, bottom = found.groups()
-    if int(top) >= int(bottom) or len(bottom) > 6 or len(whole) > 9:
-        return text
-    mixed = int(whole) + Fraction(int(top), int(bottom))
-    is_expected = want is not None and want.number is not None and abs(want.number) == mixed
-    if before or after:
-        if is_expected and text.lstrip("- (").startswith(found.group()):
-            raise Unreadable("mixed-or-minus")
-        return text
-    if is_expected or form == "mixed":
-        return f"{text[: found.start()]}{whole} {top}/{bottom}{text[found.end() :]}"
-    return text
 
 
 class _Scan:

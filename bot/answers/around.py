@@ -48,7 +48,7 @@ _HELP = re.compile(
     r"help|helpme|hint|clue|im (?:so )?(?:stuck|confused|lost)|so confused|i am (?:stuck|confused|lost)|"
     r"i give up|give up|"
     r"skip|pass|show me|tell me|explain|what does (?:it|this|that) mean|what do (?:i|you|we)|how do (?:i|"
-    r"you|we)|"
+    r"you|u|we)|"
     r"how does|how to|what is this|whats this|what is that|can you|can i|cant do|i cant|i can not|too hard|"
     r"no (?:lo )?se|nose|no (?:lo )?entiendo|no comprendo|no (?:me )?acuerdo|ayuda|ayudame|pista|ni idea|"
     r"que (?:significa|es esto|hago|quiere decir)|como (?:se hace|lo hago|hago)|me rindo|saltar|paso|"

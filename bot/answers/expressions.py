@@ -241,6 +241,7 @@ def _not_factored(tree: Tree, want: Expected) -> str:
 
 # Prime factors ---------------------------------------------------------------------------------------------
 
+_AROUND_POWER = re.compile(r" ?\^ ?")
 _DOTTED = re.compile(r"^\d+(?:\.\d+){2,}$")
 _JUST_LIST = re.compile(r"^[\d^]+(?:(?: ?[,;&] ?| and | y | )[\d^]+)+$")
 
@@ -274,7 +275,7 @@ def grade_primes(text: str, key: Key, want: Expected) -> Finding:
 
 def _primes(text: str, want: Expected) -> Finding:
     text = text.strip(" .,;")
-    text = spoken(digits_for_letters(text))
+    text = _AROUND_POWER.sub("^", spoken(digits_for_letters(text)))
     if _DOTTED.match(text):
         text = text.replace(".", "*")
     if _JUST_LIST.match(text):

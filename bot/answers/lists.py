@@ -191,10 +191,8 @@ def _points(text: str, wants: tuple[Expected, ...]) -> Finding:
 _NAME = re.compile(
     r"^(?:the |point |points |punto |pt |el |at |vertex |intercept )*(?:[a-z]'? ?=? ?)?(?=[(\[{])"
 )
-_LABELLED = re.compile(
-    r"([a-z]) ?(?:=|:|is|es|equals)? ?(-? ?[\d.√π][^a-z;,]*?|-? ?[a-z]{3,}(?: [a-z]{3,})*)[ ,;]*(?:and |"
-    r"y (?=[a-z] ?[=:is ]))?(?=$|[a-z] ?(?:=|:|is|es|equals))"
-)
+_ORIGIN = re.compile(r"\b(?:the )?origin\b|\b(?:el )?origen\b")
+_AFTER_POINT = re.compile(r"(?<=\)) [a-z ]+$")
 
 
 def _coordinates(text: str) -> list[str]:
@@ -247,7 +245,7 @@ def grade_point(text: str, key: Key) -> Finding:
 
 
 def _point(text: str, wants: tuple[Expected, ...]) -> Finding:
-    text = digits_for_letters(text.strip())
+    text = _AFTER_POINT.sub("", _ORIGIN.sub("(0, 0)", digits_for_letters(text.strip())))
     if re.search(r"\bquadrant\b|\bcuadrante\b", text):
         raise Unreadable("no-number")
     if re.search(r"[,;] ?\)?$", text):

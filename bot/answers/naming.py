@@ -121,7 +121,7 @@ _YES = frozenset(
         "true", "t", "tru", "si", "sii", "sip", "claro", "verdadero", "cierto", "v", "correct", "correcto", "right",
         "sure", "absolutely", "definitely", "certainly", "indeed", "affirmative", "always",
         "obvio", "👍",
-        "✅", "✓", "✔", "yeh", "yus", "yuh", "yessir", "uhhuh", "verdad", "totally",
+        "✅", "✓", "✔", "yeh", "ofc", "yus", "yuh", "yessir", "uhhuh", "verdad", "totally",
     )
 )  # fmt: skip
 _NO_WORDS = frozenset(
@@ -161,6 +161,20 @@ _TURNED_TO_NO = re.compile(
     r"^(?:yes|y|yep|yeah|ya|si|true)\b.*\b(?:wait|actually|i mean|espera|digo),? no\W*$"
 )
 _EITHER = re.compile(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b")
+_STRESSING = frozenset(
+    (
+        "right",
+        "sure",
+        "definitely",
+        "absolutely",
+        "certainly",
+        "totally",
+        "always",
+        "indeed",
+        "claro",
+        "obvio",
+    )
+)
 _LONE_YES = frozenset(("yes", "yep", "yeah", "yea", "yup", "si", "👍"))
 _LONE_NO = frozenset(("no", "nope", "nah", "n", "false", "👎"))
 
@@ -191,7 +205,7 @@ def _said(text: str) -> bool:
         if _EITHER.search(text):
             raise Unreadable("several-answers")
         first, second = decisive[0], decisive[1] if len(decisive) > 1 else ""
-        if first in ("ok", "okay", "right", "sure") and second:
+        if first in _STRESSING and second:
             first, second = second, ""
         decided = first in _YES
         beside = meant.index(first) + 1 < len(meant) and meant[meant.index(first) + 1] == second
@@ -301,6 +315,8 @@ def _close_or_wrong(words: list[str], right: frozenset[str], others: set[str]) -
         return _is(True)
     if rest and _slips(rest, right) == "right":
         raise Unreadable("several-answers")
+    if others <= _NOUNS and sum(len(word) > 2 for word in rest) > 1:
+        raise Unreadable("no-word")  # all sides are the same
     return _is(False)
 
 

@@ -255,6 +255,8 @@ def _places_match(amount: Amount, key: Key, want: Expected, scale: Fraction) -> 
                 return FORM, "places"
             return None
         return _other_pi(near, target, places, key, want)
+    if scale != 1 and near == target and written in ("whole", "decimal"):
+        return RIGHT, ""
     if half_up(near, places) == target:
         return FORM, "round"
     if typed is None:

@@ -33,6 +33,7 @@ _NOT_EQUAL = re.compile(
 )
 
 
+_ANGLE = re.compile(r"^(?:m ?)?[<∠] ?[a-z]{1,3} ?=(?= ?-?\d)")  # <A = 90
 _LABELS = re.compile(r"(?<![a-z])([a-z]) ?= ?-?[\d.]+(?![\d.]*(?:[a-z]| ?[-+*/÷^(=]))")
 _ASIDE = re.compile(r"^(.*\d.*?) ?\(([^()]*[a-z]{2}[^()]*)\)?$")
 
@@ -57,7 +58,7 @@ def grade_number(text: str, key: Key, want: Expected) -> Finding:
         return Finding(WRONG)
     if found:
         text = text[: found.start() + 1]
-    text = _aside(text)
+    text = _ANGLE.sub("", _aside(text))
     if len(set(_LABELS.findall(text))) > 1:
         raise Unreadable("several-answers")
     if _NOT_EQUAL.search(text):
@@ -140,7 +141,8 @@ def _colon_written(text: str, key: Key, want: Expected) -> str:
             and want.asked is not None
             and want.asked.unit.kinds == (("time", 1),)
         ):
-            return f"{found.group(1)} h {found.group(2)} min"
+            whole, part = ("min", "s") if want.asked.unit.size == 1 else ("h", "min")
+            return f"{found.group(1)} {whole} {found.group(2)} {part}"
         if found := _RATIO.match(text):
             return f"{found.group(1)} ÷ {found.group(2)}"
         text = _LABEL.sub("", text)

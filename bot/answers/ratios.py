@@ -178,7 +178,7 @@ def grade_remainder(text: str, key: Key) -> Finding:
     if found is None:
         raise BadKey(key.answer)
     want = (Fraction(found.group(1)), Fraction(found.group(2)))
-    text = re.sub(r"(?<=[r:,= ])o\b", "0", digits_for_letters(text)).strip()
+    text = re.sub(r"(?:(?<=[:,= ])|(?<=[\d ]r))o\b", "0", digits_for_letters(text)).strip()
     text = re.sub(r"\bleft[ -]over", "leftover", text.replace("w/", "with "))
     text = re.sub(r" ?\((r[a-z]* ?\d+)\)?$", r" \1", text)
     parts = sides(text)

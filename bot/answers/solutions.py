@@ -93,7 +93,7 @@ def _wanted(answer: str, unit: str | None) -> _Solution:
 
 
 _IS = re.compile(
-    r"(?<=\b[a-z]) (?:is|was|es|are|equal|would be|must be|should be|has to be|can only be) (?=[-+\d./√π(a-z])"
+    r"(?<=\b[a-z]) (?:is|was|es|vale|are|equal|would be|must be|should be|has to be|can only be) (?=[-+\d./√π(a-z])"
 )
 _COLON = re.compile(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
 _LOST_EQUALS = re.compile(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
@@ -176,8 +176,6 @@ def _other_answer(piece: str, last: str, want: _Solution, key: Key) -> Finding |
         return None
     if not equals and "=" in last and not re.fullmatch(r"[-+\d./ %]+", piece):
         return None
-    if equals and "=" in last and left.strip() != last.partition("=")[0].strip():
-        return None
     try:
         return _piece(piece, want, key)
     except Unreadable:
@@ -199,7 +197,7 @@ def _piece(piece: str, want: _Solution, key: Key) -> Finding:
         raise Unreadable("letter-alone")
     if len(parts) == 2 and _has_letters(piece):
         sides = [part for part in parts if not (len(part) == 1 and part.isalpha())]
-        if len(sides) == 2 or (len(sides) == 1 and _has_letters(sides[0])):
+        if len(sides) == 2 or parts[0] == parts[1] or (len(sides) == 1 and _has_letters(sides[0])):
             return _unsolved(piece, want)
     if want.want is None:
         return _for_special(parts, want)
@@ -274,6 +272,8 @@ _PLUS_MINUS = re.compile(
 )
 _LABEL = re.compile(r"(?<![a-z])[a-z](?:_? ?[12])? ?= ?(?=[-+±\d.√π(a-z])")
 _SEPARATOR = re.compile(r" ?(?:[,;\n]|\bor\b|\band\b|&|\balso\b|(?<=\d) o (?=-?\d)|(?<=\d) [yu] (?=-?\d)) ?")
+_TWO_NUMBERS = re.compile(r"^(-?\d*\.?\d+) (-?\d*\.?\d+)$")
+_BARS_EQUAL = re.compile(r"^(?:\||abs\()([^|()=]*[a-z][^|()=]*)(?:\||\)) ?= ?(\d[\d./]*)$")
 _SPACE_MINUS = re.compile(r"(?<=[\d)]) (?=-\d)")
 
 
@@ -312,6 +312,11 @@ def grade_solutions(text: str, key: Key) -> Finding:
     text = plain_marks(text, separate=True)
     text = _SPACE_MINUS.sub(", ", text)
     text = _NEXT.sub(", ", text)
+    if len(wants) == 2 and (two := _TWO_NUMBERS.match(text)) is not None:
+        text = f"{two.group(1)}, {two.group(2)}"
+    if (bars := _BARS_EQUAL.match(text)) is not None:
+        inside, size = bars.groups()
+        return _unsolved_set([f"{inside} - {size} = 0", f"{inside} + {size} = 0"], wants)
     pieces = [piece.strip() for piece in _SEPARATOR.split(text) if piece.strip()]
     if not pieces or len(pieces) > 30:
         raise Unreadable("no-number" if not pieces else "several-answers")

@@ -252,9 +252,15 @@ class _Speech:
         """A whole number, and where it ends: `three hundred and five`, `treinta y seis`, `2 million`."""
         word = self.word(i)
         if word[:1].isdigit() or word[:1] == ".":
-            if self.word(i + 1) in self.scales and "(" not in word:
-                return self.scaled(word, i + 1)
-            return word, i + 1
+            if self.word(i + 1) not in self.scales or "(" in word:
+                return word, i + 1
+            amount, after = self.scaled(word, i + 1)
+            scale = self.scales[self.word(i + 1)]
+            if self.scales.get(self.word(after + 1), scale) < scale and self.word(after).isdigit():
+                rest = self.cardinal(after)  # 3 thousand 5 hundred
+                if rest is not None and amount.isdigit() and rest[0].isdigit():
+                    return str(int(amount) + int(rest[0])), rest[1]
+            return amount, after
         total = 0
         group: int | None = None
         start = i
