@@ -60,7 +60,7 @@ class Worksheet:
 
 @dataclass(frozen=True, slots=True)
 class Letter:
-    """A weekly letter: paragraphs, facts as (name, value), the week and the year so far as pictures."""
+    """A weekly letter: paragraphs, facts as (name, value), the week as a picture, tables, and the year so far."""
 
     title: str
     paragraphs: Sequence[str]
@@ -70,6 +70,7 @@ class Letter:
     year: Year | None = None
     closing: str = ""
     look: Look = field(default_factory=Look)
+    tables: Sequence[TableOf] = ()
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,10 +147,9 @@ def letter(data: Letter) -> bytes:
     formulas = Formulas()
     blocks: list[Block] = [{"is": "text", "runs": formulas.text(text)} for text in data.paragraphs]
     blocks += _facts(data.facts)
-    if data.week:
-        blocks.append(_picture(week(data.week), 8.5))
-    if data.year:
-        blocks.append(_picture(year(data.year), 9.5))
+    blocks += _beside([*([week(data.week)] if data.week else []), *([year(data.year)] if data.year else [])])
+    for table in data.tables:
+        blocks += _table(table, formulas)
     return _pdf(data.title, data.under, [*blocks, *_intro(data.closing, formulas)], data.look, formulas)
 
 
@@ -201,9 +201,11 @@ def _table(table: TableOf, formulas: Formulas) -> Iterator[Block]:
     if table.heading:
         yield {"is": "heading", "text": table.heading}
     if table.note:
-        yield {"is": "text", "runs": formulas.text(table.note)}
+        yield {"is": "text", "runs": formulas.text(table.note), "sticky": True}
     # A column of figures has a heading of its own, so the words have one column less.
     columns = max([len(table.head) - bool(table.figures), *(len(row) for row in table.rows)])
+    if not columns:  # a heading and its note, without any rows
+        return
     rows = [[_cell(cell, formulas) for cell in [*row, *[""] * columns][:columns]] for row in table.rows]
     if table.figures:
         columns += 1
@@ -217,6 +219,14 @@ def _table(table: TableOf, formulas: Formulas) -> Iterator[Block]:
 def _cell(cell: str, formulas: Formulas) -> object:
     """Most cells are plain words; only those with marks are taken apart."""
     return {"runs": formulas.text(cell)} if "`" in cell or "*" in cell else cell
+
+
+def _beside(canvases: Sequence[Canvas]) -> Iterator[Block]:
+    """Charts beside one another; a single one as it is."""
+    if len(canvases) == 1:
+        yield _picture(canvases[0], 8.5)
+    elif canvases:
+        yield {"is": "beside", "pictures": [sheet(canvas) for canvas in canvases]}
 
 
 def _picture(canvas: Canvas, wide: float) -> Block:

@@ -1,0 +1,251 @@
+"""How we say what families keep or print: the week's letter, short and as a PDF."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, timedelta
+
+from babel.dates import format_date
+
+from bot.chat.render.registry import button, renders, say
+from bot.chat.rendered import Document, Drawing, Rendered
+from bot.chat.words import Text, Words, bold, join
+from bot.messages import LetterPaper, WeekLetter, WeekLetterLine, WeekOf, WeekTest, YearSoFar
+
+FEW = 5
+"""Answers below which we say that there are only few (common practice, no source)."""
+MOST_TITLES = 4
+
+
+def duration(words: Words, minutes: int) -> Text:
+    """Minutes in words."""
+    return words("paper-time", hours=minutes // 60, minutes=minutes % 60)
+
+
+def typed(text: str) -> str:
+    """What somebody typed, for a typesetter: without what would be read as a mark."""
+    return text.replace("`", "'").replace("*", "·")
+
+
+def look(words: Words, size: str, big: bool, made: str, footer: str = "") -> dict[str, object]:
+    """How a paper is set."""
+    return {"size": size, "big": big, "language": words.language, "footer": footer, "made": made}
+
+
+def chart_words(words: Words) -> dict[str, str]:
+    """The words of charts in the reader's language, by the charts' own keys."""
+    keys = ("first", "later", "unsolved", "rest", "lessons", "done", "planned", "finish", "steady", "shaky")
+    found = {key: words.label(f"chart-{key}") for key in keys}
+    signs = {"d": "day-done", "p": "partly", "t": "test", "n": "not-opened", "o": "off", ".": "to-come"}
+    found |= {sign: words.label(f"chart-{key}") for sign, key in signs.items()}
+    return {**found, "not met": words.label("chart-not-met")}
+
+
+def day_names(words: Words) -> list[str]:
+    """Short names of the weekdays, Monday first."""
+    monday = date(2024, 1, 1)
+    return [format_date(monday + timedelta(days=n), "EEE", locale=words.locale) for n in range(7)]
+
+
+def month_names(words: Words) -> list[str]:
+    """Short names of the months."""
+    return [format_date(date(2024, n, 1), "MMM", locale=words.locale) for n in range(1, 13)]
+
+
+def week_chart(words: Words, week: WeekOf) -> dict[str, object]:
+    """A week as the week chart takes it."""
+    return {
+        "monday": week.monday,
+        "signs": week.signs,
+        "days": [list(day) for day in week.days],
+        "name": week.name,
+        "words": chart_words(words),
+        "day_names": day_names(words),
+    }
+
+
+def year_chart(words: Words, year: YearSoFar, name: str) -> dict[str, object]:
+    """A year as the year chart takes it."""
+    return {
+        "start": year.start,
+        "end": year.end,
+        "lessons": year.lessons,
+        "done": [list(each) for each in year.done],
+        "finish_first": year.early or None,
+        "finish_last": year.late or None,
+        "name": name,
+        "words": chart_words(words),
+        "month_names": month_names(words),
+    }
+
+
+def titles(words: Words, rows: Sequence[tuple[str, int]], most: int = 99) -> Text:
+    """Titles one after another, those with only few answers marked."""
+    named = [
+        words("paper-few", title=title, answers=answers).words() if answers < FEW else title
+        for title, answers in rows[:most]
+    ]
+    if len(rows) > most:
+        named.append(words("paper-more", count=len(rows) - most).words())
+    return words.list(named)
+
+
+def _head(words: Words, week: WeekOf) -> Text:
+    monday = words.date(week.monday, "d MMMM")
+    if not week.opened:
+        return words("week-head-none", name=week.name, monday=monday)
+    asked = sum(sum(day[1:]) for day in week.days)
+    done = sum(day[1] + day[2] for day in week.days)
+    first = sum(day[1] for day in week.days)
+    head = words("week-head", name=week.name, monday=monday, opened=week.opened, planned=week.planned)
+    counted = words("week-counted", done=done, out_of=asked, first=first) if asked else Text()
+    return join([head, counted], " ")
+
+
+def _time(words: Words, week: WeekOf) -> Text:
+    if week.untimed and not week.minutes:
+        return words("week-time-paper", days=week.untimed)
+    time = words("week-time", time=duration(words, week.minutes))
+    return join([time, words("week-time-besides", days=week.untimed)], " ") if week.untimed else time
+
+
+def _time_only(words: Words, week: WeekOf) -> str:
+    besides = words("week-time-besides", days=week.untimed) if week.untimed else Text()
+    return join([duration(words, week.minutes) + ".", besides], " ").words()
+
+
+def _test(words: Words, test: WeekTest) -> Text:
+    return words("week-test", title=test.title, right=test.right, out_of=test.out_of, missed=len(test.missed))
+
+
+def _next(words: Words, week: WeekOf) -> Text:
+    lessons = [f"*{title}*" for title in dict.fromkeys(row[2] for row in week.coming) if title]
+    tests = [title for title in dict.fromkeys(row[3] for row in week.coming) if title]
+    if not week.coming:
+        return words("week-next-none")
+    if not lessons and not tests:
+        return words("week-next-review")
+    named = [Text((("italic", title.strip("*"), ""),)) for title in lessons] + [
+        bold(title) for title in tests
+    ]
+    return words("week-next", what=join(named, ", "))
+
+
+def _finish(words: Words, week: WeekOf) -> Text:
+    if not week.early:
+        return Text()
+    early, late = (words.date(each, "d MMMM y") for each in (week.early, week.late))
+    return words("finish-range", early=early, late=late)
+
+
+@renders(WeekLetter)
+def week_letter(words: Words, m: WeekLetter) -> Rendered:
+    """A week in a short message."""
+    week = m.week
+    ref = f"letter #{week.student} pdf {week.monday}"
+    if not week.opened:
+        return say(_head(words, week), _next(words, week))
+    lines = [_head(words, week), _time(words, week)]
+    if week.learned:
+        lines.append(words("week-learned", titles=words.list(list(week.learned))))
+    firm = []
+    if week.steady:
+        firm.append(words("week-steady", titles=titles(words, week.steady, MOST_TITLES)))
+    if week.shaky:
+        firm.append(words("week-shaky", titles=titles(words, week.shaky, MOST_TITLES)))
+    return say(
+        join(lines, "\n"),
+        join(firm, "\n"),
+        join([_test(words, test) for test in week.tests], "\n"),
+        join([_next(words, week), _finish(words, week)], "\n"),
+        buttons=[[button(words, "button-letter-pdf", f"{m.side}-run:{ref}")]],
+    )
+
+
+@renders(WeekLetterLine)
+def week_letter_line(words: Words, m: WeekLetterLine) -> Rendered:
+    """One line, on a phone that children use too."""
+    ref = f"f-run:letter #{m.student} {m.monday}"
+    return say(words("week-line", name=m.name), buttons=[[button(words, "button-open-digest", ref)]])
+
+
+@renders(LetterPaper)
+def letter_paper(words: Words, m: LetterPaper) -> Rendered:
+    """The weekly letter as a PDF."""
+    week = m.week
+    monday = date.fromisoformat(week.monday)
+    first, last = (words.date(each.isoformat(), "d MMMM") for each in (monday, monday + timedelta(days=6)))
+    facts = []
+    if week.learned:
+        facts.append((words.label("letter-new"), words.list(list(week.learned)).words()))
+    facts.append((words.label("letter-time"), _time_only(words, week)))
+    if week.early:
+        facts.append((words.label("letter-finish"), _finish(words, week).words()))
+    data = {
+        "title": words.label("letter-title", name=week.name),
+        "under": words.label("letter-under", first=first, last=last, tutor=m.tutor),
+        "paragraphs": [_head(words, week).words()],
+        "facts": facts,
+        "week": week_chart(words, week) if week.days else None,
+        "tables": [*_standing(words, week), *_tests(words, week), *_plan(words, week)],
+        "year": year_chart(words, m.year, week.name) if m.year and len(m.year.done) > 2 else None,
+        "closing": words.label("letter-closing"),
+        "look": look(words, m.size, m.big, m.made, words.label("letter-footer", name=week.name)),
+    }
+    title = words("letter-here", name=week.name, first=first, last=last)
+    return say(
+        title,
+        documents=(Document(f"{words.label('letter-file')}-{week.monday}.pdf", Drawing("letter", data)),),
+    )
+
+
+def _standing(words: Words, week: WeekOf) -> list[dict[str, object]]:
+    rows = [[title, words.label("chart-steady"), _answers(words, answers)] for title, answers in week.steady]
+    rows += [[title, words.label("chart-shaky"), _answers(words, answers)] for title, answers in week.shaky]
+    if not rows:
+        return []
+    head = [words.label(f"letter-{key}") for key in ("lesson", "stands", "answers")]
+    return [_table(words.label("letter-standing"), head, rows, (4, 1.4, 2.2), words.label("letter-unsure"))]
+
+
+def _answers(words: Words, answers: int) -> str:
+    return words.label("letter-answers-few" if answers < FEW else "letter-answers-many", answers=answers)
+
+
+def _tests(words: Words, week: WeekOf) -> list[dict[str, object]]:
+    tables = []
+    for test in week.tests:
+        head = [words.label(f"letter-{key}") for key in ("lesson", "question", "wrote", "answer")]
+        rows = [
+            [each.title, each.ask, typed(each.answered) or words.label("letter-blank"), each.answer]
+            for each in test.missed
+        ]
+        heading = words.label(
+            "letter-test", title=test.title, day=words.date(test.date), right=test.right, out_of=test.out_of
+        )
+        note = words.label("letter-test-note" if rows else "letter-test-all", out_of=test.out_of)
+        tables.append(_table(heading, head if rows else [], rows, (2, 4, 1.4, 1.4), note))
+    return tables
+
+
+def _plan(words: Words, week: WeekOf) -> list[dict[str, object]]:
+    if not week.coming:
+        return []
+    rows = [[words.date(iso), _what(words, kind, lesson, test)] for iso, kind, lesson, test in week.coming]
+    return [_table(words.label("letter-plan"), [], rows, (2, 4), words.label("letter-plan-note"))]
+
+
+def _what(words: Words, kind: str, lesson: str, test: str) -> str:
+    return test or lesson or words.label(f"ahead-{kind}").rstrip(".")
+
+
+def _table(
+    heading: str, head: Sequence[str], rows: Sequence[Sequence[str]], shares: Sequence[float], note: str = ""
+) -> dict[str, object]:
+    return {
+        "heading": heading,
+        "head": list(head),
+        "rows": [list(row) for row in rows],
+        "shares": list(shares),
+        "note": note,
+    }

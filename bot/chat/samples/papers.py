@@ -1,0 +1,89 @@
+"""Samples of what families keep or print."""
+
+from __future__ import annotations
+
+import msgspec
+
+from bot.chat.samples.day import TO, WREN
+from bot.messages import (
+    LetterPaper,
+    Message,
+    MissedItem,
+    WeekLetter,
+    WeekLetterLine,
+    WeekOf,
+    WeekTest,
+    YearSoFar,
+)
+
+WEEK = WeekOf(
+    student=WREN,
+    name="Wren",
+    monday="2026-09-14",
+    signs="dpdtdff",
+    days=(
+        ("2026-09-14", 6, 1, 1, 0),
+        ("2026-09-15", 5, 1, 0, 4),
+        ("2026-09-16", 9, 2, 1, 0),
+        ("2026-09-18", 11, 1, 0, 0),
+    ),
+    opened=5,
+    planned=5,
+    minutes=176,
+    untimed=1,
+    learned=("Negative numbers", "Factors and divisibility", "Primes"),
+    steady=(("Place value", 14), ("Rounding whole numbers", 6), ("Primes", 2)),
+    shaky=(("Perimeter and area of rectangles", 9), ("Negative numbers", 3)),
+    tests=(
+        WeekTest(
+            title="Test 1",
+            date="2026-09-17",
+            right=18,
+            out_of=20,
+            missed=(
+                MissedItem("Negative numbers", "Work out `-3 - 5`.", "2", "-8"),
+                MissedItem("Order of operations", "Work out `2 + 3 * 4^2`.", "", "50"),
+            ),
+        ),
+    ),
+    coming=(
+        ("2026-09-21", "lesson", "Greatest common factor", ""),
+        ("2026-09-22", "lesson", "Least common multiple", ""),
+        ("2026-09-23", "test", "", "Test 2"),
+        ("2026-09-25", "light", "", ""),
+    ),
+    early="2027-05-28",
+    late="2027-07-02",
+)
+YEAR = YearSoFar(
+    start="2026-09-14",
+    end="2027-09-14",
+    lessons=128,
+    done=(("2026-09-14", 0), ("2026-10-15", 18), ("2026-12-11", 47), ("2027-01-29", 63)),
+    early="2027-05-28",
+    late="2027-07-02",
+)
+
+SAMPLES: tuple[Message, ...] = (
+    WeekLetter(to=TO, key="week/7", week=WEEK),
+    WeekLetter(
+        to=TO,
+        key="week/8",
+        week=msgspec.structs.replace(WEEK, tests=(), coming=(), shaky=(), untimed=5, minutes=0),
+        side="t",
+    ),
+    WeekLetter(to=TO, week=msgspec.structs.replace(WEEK, opened=0, days=(), learned=(), early="")),
+    WeekLetterLine(to=TO, key="week/9", student=WREN, name="Wren", monday="2026-09-14"),
+    LetterPaper(to=TO, week=WEEK, year=YEAR, tutor="Ines", made="2026-09-19"),
+    LetterPaper(
+        to=TO,
+        week=msgspec.structs.replace(
+            WEEK, tests=(msgspec.structs.replace(WEEK.tests[0], right=20, missed=()),)
+        ),
+        year=None,
+        tutor="Ines",
+        made="2026-09-19",
+        size="letter",
+        big=True,
+    ),
+)

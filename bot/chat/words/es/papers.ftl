@@ -1,0 +1,87 @@
+# La carta de la semana
+week-head = **{ $name }**, semana del { $monday }: { $opened } de { $planned ->
+    [one] un día de clase
+   *[other] { $planned } días de clase
+  }.
+week-head-none = **{ $name }**, semana del { $monday }: no se abrió ningún día de clase. Nada se acumula.
+week-counted = Hizo { $done } de { $out_of } ejercicios de repaso, { $first } de ellos a la primera.
+week-time = Tiempo de trabajo: { $time }.
+week-time-paper = { $days ->
+    [one] Un día fue en papel, así que nadie midió el tiempo.
+   *[other] { $days } días fueron en papel, así que nadie midió el tiempo.
+  }
+week-time-besides = { $days ->
+    [one] Un día fue en papel y no está incluido.
+   *[other] { $days } días fueron en papel y no están incluidos.
+  }
+week-learned = Nuevo: { $titles }.
+week-steady = Parece firme: { $titles }.
+week-shaky = Parece inseguro, así que vuelve: { $titles }.
+week-test = **{ $title }**: { $right } de { $out_of }. { $missed ->
+    [0] { $out_of } ejercicios son una mirada pequeña.
+    [one] El que conviene mirar otra vez está en la carta. { $out_of } ejercicios son una mirada pequeña.
+   *[other] Los { $missed } que conviene mirar otra vez están en la carta. { $out_of } ejercicios son una mirada pequeña.
+  }
+week-next = La semana que viene: { $what }.
+week-next-review = La semana que viene: repaso.
+week-next-none = La semana que viene: ningún día de clase.
+week-line = La semana de { $name } en un mensaje, para los mayores:
+button-letter-pdf = La carta para imprimir
+paper-time = { $hours ->
+    [0] { $minutes } min
+   *[other] { $hours } h { $minutes } min
+  }
+paper-few = { $title } ({ $answers ->
+    [0] sin respuestas aún
+    [one] una respuesta hasta ahora
+   *[other] { $answers } respuestas hasta ahora
+  })
+paper-more = { $count } más
+letter-here = **{ $name }**: la carta del { $first } al { $last }.
+letter-file = carta
+letter-title = La semana de { $name } en matemáticas
+letter-under = Del { $first } al { $last } · tutora o tutor: { $tutor }
+letter-new = Nuevo
+letter-time = Tiempo
+letter-finish = El año
+letter-standing = Lo que se preguntó esta semana y cómo está
+letter-unsure = *Firme* quiere decir: según las respuestas hasta ahora, hoy saldría bien más o menos cuatro de cada cinco veces o más. *Inseguro* quiere decir menos seguro que eso. Las dos cosas son una suposición a partir de unas pocas respuestas, no una medida, y cambian de una semana a otra. Donde hay pocas respuestas detrás, pregunte otra vez antes de creerlo.
+letter-lesson = Lección
+letter-stands = Parece
+letter-answers = Se apoya en
+letter-answers-few = { $answers ->
+    [0] ninguna respuesta aún
+    [one] solo una respuesta
+   *[other] solo { $answers } respuestas
+  }
+letter-answers-many = { $answers } respuestas
+letter-test = { $title }, { $day }: { $right } de { $out_of }
+letter-test-note = Para mirar otra vez. { $out_of } ejercicios son una mirada pequeña: uno más o menos dice poco.
+letter-test-all = Nada que mirar otra vez. { $out_of } ejercicios son una mirada pequeña.
+letter-question = Pregunta
+letter-wrote = Escribió
+letter-answer = Respuesta
+letter-blank = (en blanco)
+letter-plan = La semana que viene, tal como se ve hoy
+letter-plan-note = Depende de lo que pase hasta entonces; solo el primer día es una promesa.
+letter-closing = Un recuento de aciertos es una mirada a una semana, no a una persona. Si algo no le suena a lo que ve en casa, dígaselo a quien da las clases; usted ve más que un chat.
+letter-footer = { $name } · carta de la semana
+command-letter = Una semana en un mensaje, con una carta para imprimir. Con una fecha: la semana de esa fecha.
+why-date-ahead = { $date_day } aún está por venir.
+chart-first = a la primera
+chart-later = otro intento
+chart-unsolved = por resolver
+chart-rest = sin llegar
+chart-lessons = lecciones
+chart-done = hecho
+chart-planned = previsto
+chart-finish = final probable
+chart-steady = firme
+chart-shaky = inseguro
+chart-not-met = sin ver
+chart-day-done = hecho
+chart-partly = en parte
+chart-test = prueba
+chart-not-opened = sin abrir
+chart-off = libre
+chart-to-come = por venir

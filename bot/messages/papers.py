@@ -1,0 +1,93 @@
+"""What families get to keep or print: the weekly letter, records, sheets and keys, and a student's own view."""
+
+from __future__ import annotations
+
+import msgspec
+
+from bot.messages.base import Message, Push
+from bot.vocabulary import StudentId
+
+
+class MissedItem(msgspec.Struct, frozen=True, omit_defaults=True):
+    """An item of a test that went wrong. `ask` has its maths in backticks; `answered` is as typed."""
+
+    title: str
+    ask: str
+    answered: str = ""
+    answer: str = ""
+
+
+class WeekTest(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A test that was handed in, with what to look at again."""
+
+    title: str
+    date: str
+    right: int
+    out_of: int
+    missed: tuple[MissedItem, ...] = ()
+
+
+class WeekOf(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A student's week, from the rows as they stand. Dates are ISO dates."""
+
+    student: StudentId
+    name: str
+    monday: str
+    signs: str
+    """One letter a day, Monday first: see the week chart."""
+    days: tuple[tuple[str, int, int, int, int], ...] = ()
+    """Review items of the days that were opened: (date, first-try, later-try, unsolved, not reached)."""
+    opened: int = 0
+    planned: int = 0
+    """School days of the week, opened or not."""
+    minutes: int = 0
+    untimed: int = 0
+    """Days on paper, whose time nobody measured."""
+    learned: tuple[str, ...] = ()
+    """Titles of the lessons that were met."""
+    steady: tuple[tuple[str, int], ...] = ()
+    """Lessons asked about in the week that look firm: (title, answers so far)."""
+    shaky: tuple[tuple[str, int], ...] = ()
+    tests: tuple[WeekTest, ...] = ()
+    coming: tuple[tuple[str, str, str, str], ...] = ()
+    """Next week's days: (date, kind, lesson's title, test's title)."""
+    early: str = ""
+    late: str = ""
+    """The range in which the course may be done; empty where nothing can be said."""
+
+
+class YearSoFar(msgspec.Struct, frozen=True, omit_defaults=True):
+    """The year as a chart: (date, lessons met by then)."""
+
+    start: str
+    end: str
+    lessons: int
+    done: tuple[tuple[str, int], ...] = ()
+    early: str = ""
+    late: str = ""
+
+
+class WeekLetter(Push, frozen=True, kw_only=True):
+    """A household's week in a short message, the letter behind a button. `side` is whose command opens it."""
+
+    week: WeekOf
+    side: str = "f"
+
+
+class WeekLetterLine(Push, frozen=True, kw_only=True):
+    """On a shared phone: one line with a button that opens the week."""
+
+    student: StudentId
+    name: str
+    monday: str
+
+
+class LetterPaper(Message, frozen=True, kw_only=True):
+    """The weekly letter as a PDF. `size` is a4 or letter; `made` the ISO date it carries."""
+
+    week: WeekOf
+    year: YearSoFar | None
+    tutor: str
+    made: str
+    size: str = "a4"
+    big: bool = False
