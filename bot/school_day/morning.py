@@ -10,7 +10,6 @@ import msgspec
 from sqlalchemy.orm import Session
 
 from bot.course.draw import draw
-from bot.course.item import Item
 from bot.course.lesson import Strategy
 from bot.messages import (
     DayReady,
@@ -26,11 +25,11 @@ from bot.planner.pace import TELL_TUTOR_AFTER
 from bot.planner.plan import DayKind, DayPlan, WarmUp
 from bot.planner.plan_day import seed_of
 from bot.records import days, people
+from bot.records import wishes as wishes_kept
 from bot.records.days import Fresh, ItemState, SchoolDay, Stage
 from bot.records.people import Student
-from bot.records import wishes as wishes_kept
 from bot.records.wishes import Wish
-from bot.school import dates
+from bot.school import dates, sheets
 from bot.school.drawing import draw_all
 from bot.school.planning import plan_for
 from bot.school.school import School
@@ -83,7 +82,10 @@ def make_day(
         return None
     fresh = _warm_up(s, school, student, day_id, on, plan)
     fresh += draw_all(school, plan.guided, Part.GUIDED)
-    fresh += _own_items(wishes, plan.own_items) + draw_all(school, plan.review, Part.REVIEW)
+    review = sheets.printed(wishes)
+    if review is None:
+        review = [*sheets.own_items(wishes, plan.own_items), *draw_all(school, plan.review, Part.REVIEW)]
+    fresh += review
     days.add_items(s, day_id, student.id, _numbered(fresh))
     _use_up(s, wishes, plan, on)
     if plan.test is not None:
@@ -103,20 +105,6 @@ def _numbered(fresh: Sequence[Fresh]) -> list[Fresh]:
     return numbered
 
 
-def _own_items(wishes: list[Wish], count: int) -> list[Fresh]:
-    own = of_kind(wishes, WishKind.OWN_ITEM)[:count]
-    return [
-        Fresh(
-            Part.REVIEW,
-            0,
-            msgspec.convert(wish.what["item"], type=Item),
-            Why.TUTOR_ASKED,
-            {"by": str(wish.what.get("tutor", ""))},
-        )
-        for wish in own
-    ]
-
-
 def _use_up(s: Session, wishes: list[Wish], plan: DayPlan, on: date) -> None:
     """What is the tutor's own and stands in the day is given; what had no room waits for the next day."""
     used = of_kind(wishes, WishKind.OWN_ITEM)[: plan.own_items]
@@ -134,7 +122,7 @@ def _warm_up(
         seed = seed_of(student.id, on, TemplateId(f"warm-up/{piece}"))
         match piece:
             case WarmUp.NUMBER_FACTS:
-                warm_up.make_sheet(s, student, day, seed)
+                warm_up.make_sheet(s, school, student, day, seed)
             case WarmUp.MENTAL_MATH:
                 fresh += _from(school, student, school.course.mental_math, seed, STRINGS)
             case WarmUp.PUZZLE:

@@ -9,7 +9,8 @@ from statistics import median
 from sqlalchemy.orm import Session
 
 from bot.answers import Key, is_help, judge, split_numbered
-from bot.course.warm_ups import STAGES, fact_sheet, open_stages, passed
+from bot.course.facts import STAGES, form_of
+from bot.course.warm_ups import fact_sheet, open_stages, passed
 from bot.happened import Typed
 from bot.messages import Copied, CopyAgain, FactsDone, FactsUnclear, Lead, Message, NotForYou
 from bot.records import days, sheets
@@ -18,10 +19,13 @@ from bot.records.focus import Focus
 from bot.records.outbox import sent_at
 from bot.records.people import Student, change_student
 from bot.records.sheets import Sheet
+from bot.school.school import School
 from bot.school_day.asking import Here
 from bot.school_day.onward import COPY, onward
 from bot.vocabulary import DayId, Verdict
 
+GOOD = (Verdict.RIGHT, Verdict.UNIT)
+"""A percent sign left off on a sheet is no miss: the question has it."""
 TOO_LONG = 600
 """Seconds: a sheet that took longer was interrupted, so its pace isn't counted."""
 BY_TURNS = 3
@@ -32,14 +36,15 @@ USUAL = 5
 """Sheets whose middle is the student's usual pace."""
 
 
-def make_sheet(s: Session, student: Student, day: DayId, seed: int) -> None:
+def make_sheet(s: Session, school: School, student: Student, day: DayId, seed: int) -> None:
     """Draw a day's sheet: of the stages that are open by turns, the student's own slow facts first."""
     earlier = sheets.answered_sheets(s, student.id)
     misses: dict[str, list[int]] = {}
     for sheet in reversed(earlier):
         misses.setdefault(sheet.stage, []).append(len(sheet.facts) - (sheet.right or 0))
     done = [stage for stage, of_sheets in misses.items() if passed(of_sheets)]
-    stages = open_stages(done)[:BY_TURNS] or list(STAGES.values())
+    met = {lesson.id for lesson in school.course.lessons if lesson.n < student.lesson}
+    stages = open_stages(done, met)[:BY_TURNS] or [STAGES[name] for name in done] or list(STAGES.values())
     stage = stages[seed % len(stages)]
     slow = {fact for sheet in earlier[:LOOK_BACK] if sheet.stage == stage.id for fact in sheet.missed}
     drawn = fact_sheet(stage.id, seed, slow)
@@ -62,7 +67,7 @@ def answer_sheet(s: Session, here: Here, typed: Typed, sheet_id: int) -> list[Me
         return [FactsUnclear(to=here.chat, sheet=sheet.id, got=len(given), wanted=len(sheet.facts))]
 
     right = [
-        judge(answer, Key(answer=key, form="number")).verdict is Verdict.RIGHT
+        judge(answer, Key(answer=key, form=form_of(key))).verdict in GOOD
         for answer, (_, key) in zip(given, sheet.facts, strict=True)
     ]
     pace = _pace(s, here, sheet, sum(right), typed.at) if sheet.timed else None
@@ -97,6 +102,9 @@ def answers_in(text: str, wanted: int) -> list[str]:
     lines = [line.strip() for line in text.splitlines() if line.strip()]
     if len(lines) == wanted:
         return [_answer_of(line) for line in lines]
+    spaced = text.split()
+    if len(spaced) == wanted:  # a comma may be a decimal comma
+        return [_answer_of(piece.rstrip(",;")) for piece in spaced]
     return [_answer_of(piece) for piece in re.split(r"[\s,;]+", text) if piece]
 
 
