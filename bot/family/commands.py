@@ -11,7 +11,7 @@ from bot.happened import Command, Pressed, Typed
 from bot.messages import Changed, FamilyChanged, Message, NotForYou, TakenBack
 from bot.records import people
 from bot.records.people import Person
-from bot.school import asking, changes, effects, orders, overview, paperwork, year_orders
+from bot.school import asking, changes, effects, glossary, orders, overview, paperwork, year_orders
 from bot.school.asking import PARENT, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
@@ -73,6 +73,7 @@ FUNCTIONS: dict[str, Function] = {
     "undo": _undo,
     "changes": changes.show_recent,
     "language": orders.language,
+    "define": glossary.define,
     "help": asking.help_,
 }
 """A function for every command of a parent's in the table; a test holds that."""

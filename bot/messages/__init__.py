@@ -6,13 +6,14 @@ from typing import Any
 
 import msgspec
 
-from bot.messages import assessment, common, day, evening, family, papers, reply, tutoring, year
+from bot.messages import assessment, common, day, evening, family, glossary, papers, reply, tutoring, year
 from bot.messages.assessment import *  # noqa: F403
 from bot.messages.base import AboutItem, IfUnsure, Message, Push
 from bot.messages.common import *  # noqa: F403
 from bot.messages.day import *  # noqa: F403
 from bot.messages.evening import *  # noqa: F403
 from bot.messages.family import *  # noqa: F403
+from bot.messages.glossary import *  # noqa: F403
 from bot.messages.papers import *  # noqa: F403
 from bot.messages.reply import *  # noqa: F403
 from bot.messages.tutoring import *  # noqa: F403
@@ -21,7 +22,7 @@ from bot.messages.year import *  # noqa: F403
 FORMER_NAMES: dict[str, str] = {}
 """Names that classes had in the last release, and the names they have now."""
 
-_MODULES = (common, day, reply, evening, assessment, family, tutoring, year, papers)
+_MODULES = (common, day, reply, evening, assessment, family, glossary, tutoring, year, papers)
 
 ALL: dict[str, type[Message]] = {
     name: kind

@@ -139,6 +139,7 @@ SPECS: tuple[Spec, ...] = (
     Spec("erase", _P, "family", ("/erase",), ("borrar",)),
     Spec("keep", _P, "family", ("/keep",), ("conservar",), offered=False),
     # Everybody's
+    Spec("define", _ALL, "all", ("/define numerator", "/define right angle"), ("palabra",)),
     Spec("undo", _GROWN_UP, "all", ("/undo",), ("deshacer",)),
     Spec("changes", _GROWN_UP, "all", ("/changes",), ("cambios",)),
     Spec("language", _ALL, "all", ("/language", "/language es"), ("idioma",)),

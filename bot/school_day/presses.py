@@ -16,6 +16,7 @@ from bot.records.people import Person
 from bot.school import digest
 from bot.school.asking import row_number
 from bot.school.commands import find
+from bot.school.glossary import word_shown
 from bot.school.orders import LANGUAGES
 from bot.school.school import School
 from bot.school.when import fold
@@ -128,6 +129,8 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
             return stuck.look_up_card(s, here, lesson.id) if lesson else gone
         case "language":
             return _language(s, here, ref)
+        case "define":
+            return _define(s, here, what.ref)
         case "card-words":
             return _card_in_words(here, ref, rest)
     return gone
@@ -175,6 +178,14 @@ def _language(s: Session, here: Here, words: str) -> list[Message]:
     return [LanguageChosen(to=here.chat, language=chosen, side="s")]
 
 
+def _define(s: Session, here: Here, words: str) -> list[Message]:
+    """What a word means; not while a test is open, where it would be a hint."""
+    day = days.newest_day(s, here.student.id)
+    if day is not None and test.is_open(day):
+        return [NotForYou(to=here.chat, why="in-test")]
+    return [word_shown(here.school, here.chat, words, "s")]
+
+
 def student_command(s: Session, here: Here, what: Command) -> list[Message] | None:
     """A student's command, by any of its names; None where it is none."""
     spec = find(what.name)
@@ -186,6 +197,8 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
         return [Help(to=here.chat, role="student")]
     if name == "language":
         return _language(s, here, what.rest)
+    if name == "define":
+        return _define(s, here, what.rest)
     on_day: dict[str, OnDay] = {
         "small": ways_out.make_small,
         "enough": ways_out.enough,

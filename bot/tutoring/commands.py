@@ -7,11 +7,23 @@ from sqlalchemy.orm import Session
 from bot.happened import Command, Pressed, SentFile, Typed
 from bot.messages import Message, NotForYou
 from bot.records.people import Person
-from bot.school import asking, changes, effects, orders, overview, paperwork, year_orders
+from bot.school import asking, changes, effects, glossary, orders, overview, paperwork, year_orders
 from bot.school.asking import TUTOR, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
-from bot.tutoring import accept, adjust, course, holding, lasting, looking, needs, own, people, standing, words
+from bot.tutoring import (
+    accept,
+    adjust,
+    course,
+    holding,
+    lasting,
+    looking,
+    needs,
+    own,
+    people,
+    standing,
+    words,
+)
 from bot.vocabulary import Role
 
 EFFECTS: changes.Effects = {
@@ -82,6 +94,7 @@ FUNCTIONS: dict[str, Function] = {
     "undo": lambda asked: changes.undo_newest(asked, EFFECTS),
     "changes": changes.show_recent,
     "language": orders.language,
+    "define": glossary.define,
     "help": asking.help_,
 }
 """A function for every command of a tutor's in the table; a test holds that."""

@@ -2,13 +2,25 @@
 
 from __future__ import annotations
 
-from bot.chat.render import assessment, common, day, evening, family, papers, reply, standing, tutoring, year
+from bot.chat.render import (
+    assessment,
+    common,
+    day,
+    evening,
+    family,
+    glossary,
+    papers,
+    reply,
+    standing,
+    tutoring,
+    year,
+)
 from bot.chat.render.registry import RENDERERS, Says
 from bot.chat.rendered import Rendered
 from bot.chat.words import words_for
 from bot.messages import Message
 
-FILLED = (assessment, common, day, evening, family, papers, reply, standing, tutoring, year)
+FILLED = (assessment, common, day, evening, family, glossary, papers, reply, standing, tutoring, year)
 """The modules whose import fills RENDERERS."""
 
 

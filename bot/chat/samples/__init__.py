@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.chat.samples import day, evening, family, papers, reply, tutoring, year
+from bot.chat.samples import day, evening, family, glossary, papers, reply, tutoring, year
 from bot.messages import Message
 
 SAMPLES: tuple[Message, ...] = (
@@ -10,6 +10,7 @@ SAMPLES: tuple[Message, ...] = (
     *reply.SAMPLES,
     *evening.SAMPLES,
     *family.SAMPLES,
+    *glossary.SAMPLES,
     *tutoring.SAMPLES,
     *year.SAMPLES,
     *papers.SAMPLES,
