@@ -10,6 +10,7 @@ from concurrent.futures import Executor, ThreadPoolExecutor
 from contextlib import asynccontextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
+from functools import partial
 from pathlib import Path
 
 from sqlalchemy import Engine
@@ -35,6 +36,7 @@ from bot.school_day import hours
 from bot.settings import ROOT, THE_SERVICE, Settings
 from bot.standin import Person, Served, StandIn, moment, serve
 from bot.troubles import Trouble
+from bot.tutoring import own_files
 from bot.vocabulary import ChatId, StudentId
 
 THREADS = 8
@@ -144,6 +146,8 @@ def _saying(school: School, clock: Clock, pictures: Pictures, language: str) -> 
         language_of=people.languages,
         blocked=lambda s, chat: _blocked(s, route, chat),
         draw=draw,
+        prove=partial(own_files.prove, school),
+        file_read=lambda s, row, proof, now: own_files.came(s, school, row, proof, now),
     )
 
 

@@ -22,6 +22,7 @@ from bot.messages import (
 from bot.now import Clock
 from bot.records import outbox, people
 from bot.records.people import Person
+from bot.school import own
 from bot.school.commands import commands_for, find
 from bot.school.school import School
 from bot.school_day import besides, presses, reply, speaking
@@ -38,6 +39,7 @@ class Route:
 
     def __call__(self, s: Session, what: Happened) -> list[Message]:
         """Return what is to be said."""
+        own.learn(s, self._school)
         if isinstance(what, InGroup):
             return [LeaveGroup(to=what.chat, key=f"group/{what.chat}/{what.at.date()}")]
         if isinstance(what, Left):

@@ -4,15 +4,17 @@ from __future__ import annotations
 
 import asyncio
 import logging
-from collections.abc import Callable, Coroutine
+from collections.abc import Callable, Coroutine, Sequence
 from concurrent.futures import Executor
 from contextlib import suppress
 from dataclasses import dataclass, field
+from datetime import datetime
 from pathlib import Path
 from typing import Any
 
 from aiohttp import web
 from sqlalchemy import Engine
+from sqlalchemy.orm import Session
 from telegram.error import InvalidToken, NetworkError, TelegramError
 from telegram.ext import ApplicationBuilder, ContextTypes
 
@@ -24,10 +26,13 @@ from bot.chat.fetcher import Fetcher
 from bot.chat.handlers import Chat, Context, Parts, add_handlers
 from bot.chat.intake import Intake, poll, webhook
 from bot.chat.lanes import Lanes
+from bot.chat.lesson_files import LessonFiles
 from bot.chat.sender import Blocked, LanguageOf, Render, Sender
 from bot.chat.transport import AiohttpRequest
+from bot.messages import Message
 from bot.now import Clock
 from bot.records.leader import Leader
+from bot.records.own import Coming
 from bot.troubles import Trouble
 
 log = logging.getLogger(__name__)
@@ -49,6 +54,10 @@ class Saying:
     language_of: LanguageOf
     blocked: Blocked
     draw: Draw
+    prove: Callable[[str, bytes | None], Any] | None = None
+    """What a tutor's file holds, given its name and bytes; None: such files aren't read."""
+    file_read: Callable[[Session, Coming, Any, datetime], Sequence[Message]] = lambda s, row, proof, now: ()
+    """What is to be said of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -131,6 +140,7 @@ class ChatSide:
             limiter=pace.overall() if self.line.paced else None,
             look_every=5.0 if self.one_writer else 0.25,
         )
+        self.saying = saying
         self.desk = Desk(self.engine, self.executor, self.clock, saying.route, saying.sorry, self.sender.wake)
         self.application.bot_data.desk = self.desk
         self.application.bot_data.clock = self.clock
@@ -227,6 +237,8 @@ class ChatSide:
         while True:
             if await loop.run_in_executor(None, leader.try_to_lead):
                 work = [self.sender.run(), self.intake.sweep()]
+                if self.saying.prove is not None:
+                    work.append(self._lesson_files(self.saying.prove).run())
                 work += [one(self.sender.wake) for one in self.leading]
                 if self.files is not None:
                     work.append(Fetcher(self.bot, self.engine, self.executor, self.files).run())
@@ -245,6 +257,17 @@ class ChatSide:
                 log.info("another process leads; this one takes updates only")
                 told = True
             await asyncio.sleep(LOOK)
+
+    def _lesson_files(self, prove: Callable[[str, bytes | None], Any]) -> LessonFiles[Any]:
+        return LessonFiles(
+            self.bot,
+            self.engine,
+            self.executor,
+            self.clock,
+            prove,
+            self.saying.file_read,
+            self.sender.wake,
+        )
 
     async def _stop(self, tasks: list[asyncio.Task[Any]], runner: web.AppRunner | None) -> None:
         """Take nothing new, finish what is under way, and leave the rest for the next start."""

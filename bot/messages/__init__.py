@@ -6,7 +6,19 @@ from typing import Any
 
 import msgspec
 
-from bot.messages import assessment, common, day, evening, family, glossary, papers, reply, tutoring, year
+from bot.messages import (
+    assessment,
+    common,
+    day,
+    evening,
+    family,
+    glossary,
+    own,
+    papers,
+    reply,
+    tutoring,
+    year,
+)
 from bot.messages.assessment import *  # noqa: F403
 from bot.messages.base import AboutItem, IfUnsure, Message, Push
 from bot.messages.common import *  # noqa: F403
@@ -14,6 +26,7 @@ from bot.messages.day import *  # noqa: F403
 from bot.messages.evening import *  # noqa: F403
 from bot.messages.family import *  # noqa: F403
 from bot.messages.glossary import *  # noqa: F403
+from bot.messages.own import *  # noqa: F403
 from bot.messages.papers import *  # noqa: F403
 from bot.messages.reply import *  # noqa: F403
 from bot.messages.tutoring import *  # noqa: F403
@@ -22,7 +35,7 @@ from bot.messages.year import *  # noqa: F403
 FORMER_NAMES: dict[str, str] = {}
 """Names that classes had in the last release, and the names they have now."""
 
-_MODULES = (common, day, reply, evening, assessment, family, glossary, tutoring, year, papers)
+_MODULES = (common, day, reply, evening, assessment, family, glossary, own, tutoring, year, papers)
 
 ALL: dict[str, type[Message]] = {
     name: kind

@@ -11,7 +11,7 @@ from sqlalchemy.orm import Session
 
 from bot.happened import Command, Pressed, Typed
 from bot.messages import Choose, CommandShown, CommandsShown, Line, Message, NotForYou, WrongCommand
-from bot.records import attempts, days, focus, people, wishes
+from bot.records import attempts, days, focus, own, people, wishes
 from bot.records.people import Household, Person, Student
 from bot.school import dates
 from bot.school.commands import GROUPS, SPECS, Spec, Who, find
@@ -178,7 +178,12 @@ def without_stroke(typed: Typed, who: Who) -> Command | None:
 def examples_of(asked: Asked, spec: Spec, student: Student | None = None) -> tuple[str, ...]:
     """A command's examples, filled with people and lessons of whoever asks, so that they work as they stand."""
     fitting, number = _with_work(asked, spec.name) if student is None else (None, None)
-    holes = {**_holes(asked, student or fitting), "n": number or "1", "wish": _some_wish(asked)}
+    holes = {
+        **_holes(asked, student or fitting),
+        "n": number or "1",
+        "wish": _some_wish(asked),
+        "own": _some_own(asked),
+    }
     filled = []
     for example in spec.examples:
         if spec.name == "small" and "{" not in example and len(asked.students) != 1:
@@ -219,6 +224,12 @@ def _some_wish(asked: Asked) -> str:
         if found:
             return str(found[0].id)
     return "12"
+
+
+def _some_own(asked: Asked) -> str:
+    """The number of a piece of the tutor's own, as an example."""
+    mine = own.all_own(asked.s, asked.person.id) if asked.name in ("give", "help") else []
+    return str(mine[0].id) if mine else "3"
 
 
 def _holes(asked: Asked, student: Student | None) -> dict[str, str]:

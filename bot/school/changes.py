@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 
 import msgspec
 from sqlalchemy.orm import Session
@@ -277,6 +277,9 @@ def _out_of_days_made(scene: Scene, change: Change) -> list[Line]:
     for wish in wishes.wishes_of(scene.s, change.id):
         if wish.student is None:
             continue
+        if wish.kind in (WishKind.OWN_ITEM, WishKind.OWN_LESSON):
+            kept += _own_out(scene, wish.student, wish)
+            continue
         day = days.day_on(scene.s, wish.student, wish.starts)
         if day is None or wish.kind not in (WishKind.PIN, WishKind.DROP, WishKind.REVIEW_ITEMS):
             continue
@@ -289,6 +292,24 @@ def _out_of_days_made(scene: Scene, change: Change) -> list[Line]:
                     days.change_item(scene.s, sent.id, state=ItemState.DROPPED)
                 else:
                     kept.append(Line("kept-step"))
+    return kept
+
+
+def _own_out(scene: Scene, student: StudentId, wish: Wish) -> list[Line]:
+    """Take an item of the tutor's own out of the days made since, if it waits there still; a lesson stays."""
+    kept: list[Line] = []
+    item = wish.what.get("item")
+    template, ask = (item["template"], item["ask"]) if isinstance(item, dict) else ("", "")
+    for day in days.days_between(scene.s, student, wish.starts, wish.ends or date.max):
+        if not template and day.lesson == wish.what.get("lesson"):
+            kept.append(Line("kept-day", {"date_day": day.date.isoformat()}))
+        for sent in days.items_of(scene.s, day.id) if template else ():
+            if (sent.template, sent.item.ask) != (template, ask):
+                continue
+            if sent.state is ItemState.WAITING and not day.closed_at:
+                days.change_item(scene.s, sent.id, state=ItemState.DROPPED)
+            else:
+                kept.append(Line("kept-step"))
     return kept
 
 

@@ -94,6 +94,14 @@ SPECS: tuple[Spec, ...] = (
         ("propio",),
     ),
     Spec("give", _T, "next", ("/give {student} {own}",), ("regalar",)),
+    Spec(
+        "own",
+        _T,
+        "next",
+        ("/own {student} 2 sacks hold 9 kg. How much is in one? // 4.5 // decimal", "/own"),
+        ("propio",),
+    ),
+    Spec("give", _T, "next", ("/give {student} {own}",), ("regalar",)),
     Spec("holds", _T, "next", ("/holds {student}",), ("vigente",)),
     Spec("end", _T, "next", ("/end {wish}",), ("terminar",), offered=False),
     # Days and hours

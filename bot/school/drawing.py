@@ -94,7 +94,7 @@ def show_item(
         choices=item.choices,
         figure=item.figure,
         alt=alt_of(item),
-        source="" if quiet or item.lesson == day.lesson else item.lesson_title,
+        source="" if quiet or item.lesson == day.lesson else str(sent.because.get("by") or item.lesson_title),
         lesson=item.lesson,
         calculator=item.calculator,
         lead=lead,

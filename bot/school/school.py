@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bot.course.lesson import Lesson
 from bot.course.year import Course
@@ -21,6 +21,8 @@ class School:
     syllabus: plan.Syllabus
     bot_name: str = ""
     """The bot's name in links, without @."""
+    learned: dict[str, object] = field(default_factory=dict, compare=False, repr=False)
+    """How far lessons of tutors' own were learned; kept here because a school outlives its use cases."""
 
     def title(self, lesson: str) -> str:
         """A lesson's title; for a lesson that was taken out of the course, its id read as words."""
@@ -36,7 +38,7 @@ class School:
 
     def lesson_beginning(self, start: str) -> Lesson | None:
         """The lesson whose id begins so; a button holds only the beginning. None where it is none."""
-        lessons = (*self.course.before, *self.course.lessons)
+        lessons = (*self.course.before, *self.course.lessons, *self.course.own.values())
         return next((lesson for lesson in lessons if start and lesson.id.startswith(start)), None)
 
     def lesson_at(self, n: int) -> Lesson | None:

@@ -47,6 +47,8 @@ def line_of(asked: Asked, wish: Wish) -> Line:
     elif isinstance(lessons, list):
         found = [asked.school.course.lesson_number(n) for n in lessons if isinstance(n, int)]
         holes["title"] = ", ".join(lesson.title for lesson in found if lesson)
+    elif "title" in what:
+        holes["title"] = str(what["title"])[:120]
     elif "lesson" in what:
         holes["title"] = asked.school.title(str(what["lesson"]))
     holes |= {name: str(what[name])[:120] for name in ("url", "typed", "text") if name in what}

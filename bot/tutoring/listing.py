@@ -10,16 +10,20 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
+import msgspec
+
 from bot.course.item import Item
 from bot.messages import ItemLine
 from bot.planner.plan import DayPlan, Pick
 from bot.records import days, focus
 from bot.records.days import ItemState, SchoolDay, Sent
 from bot.records.people import Student
+from bot.records.wishes import Wish
 from bot.school.asking import Asked
 from bot.school.drawing import draw_all, short
 from bot.school.planning import plan_for
-from bot.vocabulary import LessonId, Part, TemplateId
+from bot.school.wishes import WishKind, of_kind
+from bot.vocabulary import LessonId, Part, TemplateId, Why
 
 LETTERS = {
     Part.REVIEW: "",
@@ -82,6 +86,16 @@ def drawn(asked: Asked, plan: DayPlan) -> list[Planned]:
     ]
 
 
+def own_planned(plan: DayPlan, wishes: Sequence[Wish]) -> list[Planned]:
+    """The tutor's own items of a plan: they come first in the review."""
+    given = of_kind(wishes, WishKind.OWN_ITEM)[: plan.own_items]
+    items = [msgspec.convert(wish.what["item"], type=Item) for wish in given]
+    return [
+        Planned(label(Part.REVIEW, n), Part.REVIEW, Pick(TemplateId(each.template), 0, Why.TUTOR_ASKED), each)
+        for n, each in enumerate(items, start=1)
+    ]
+
+
 def keep(asked: Asked, student: Student, on: date, templates: Mapping[str, str]) -> None:
     """Keep what was shown under which number. The row stands beside the chat's focus, under minus the student."""
     data: dict[str, object] = {"on": on.isoformat(), "templates": dict(templates)}
@@ -112,6 +126,8 @@ def planned_at(asked: Asked, student: Student, on: date, labels: Sequence[str]) 
         each = by_template.get((part, TemplateId(shown[name]))) if name in shown else by_label.get(name)
         if each is None:
             key = "why-number-moved" if name in shown else "why-no-number"
+            if name.isdecimal() and int(name) <= plan.own_items:
+                key = "why-own-number"
             raise asked.wrong(key, student, n=name, name=student.name, date_day=on.isoformat())
         found.append(each)
     return found

@@ -41,6 +41,8 @@ def test_examples_of_help_work_as_they_stand(worked: Somebody, ines: Somebody) -
     for spec in TUTORS:
         if spec.name == "resume":
             does(ines, "/pause sol")
+        if spec.name == "give":
+            does(ines, "/own wren 2 + 2? // 4")
         if spec.name == "end":
             does(ines, "/pin wren times tables")
         shown = only(CommandShown, ines.types(f"/help {spec.name}"))

@@ -9,6 +9,7 @@ from bot.chat.render import (
     evening,
     family,
     glossary,
+    own,
     papers,
     reply,
     standing,
@@ -20,7 +21,7 @@ from bot.chat.rendered import Rendered
 from bot.chat.words import words_for
 from bot.messages import Message
 
-FILLED = (assessment, common, day, evening, family, glossary, papers, reply, standing, tutoring, year)
+FILLED = (assessment, common, day, evening, family, glossary, own, papers, reply, standing, tutoring, year)
 """The modules whose import fills RENDERERS."""
 
 

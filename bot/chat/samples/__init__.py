@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.chat.samples import day, evening, family, glossary, papers, reply, tutoring, year
+from bot.chat.samples import day, evening, family, glossary, own, papers, reply, tutoring, year
 from bot.messages import Message
 
 SAMPLES: tuple[Message, ...] = (
@@ -12,6 +12,7 @@ SAMPLES: tuple[Message, ...] = (
     *family.SAMPLES,
     *glossary.SAMPLES,
     *tutoring.SAMPLES,
+    *own.SAMPLES,
     *year.SAMPLES,
     *papers.SAMPLES,
 )

@@ -1,0 +1,99 @@
+"""Samples of what a tutor hears of items and lessons of their own."""
+
+from __future__ import annotations
+
+from bot.chat.samples.day import TO, WREN
+from bot.messages import (
+    Changed,
+    FaultRow,
+    FileComes,
+    Line,
+    Message,
+    OwnFaults,
+    OwnListed,
+    OwnRow,
+    OwnShown,
+    Preview,
+)
+
+ITEM = "3 sacks of flour cost 12 coins. What does one sack cost? // 4 // whole"
+_HEAD = Line("line-day-of", {"name": "Wren", "date_day": "2026-09-15"})
+_IN = Line("line-own-in", {"ask": "3 sacks of flour cost 12 coins. What does one sack cost?", "answer": "4"})
+_LESSON = Line("line-own-lesson", {"name": "Wren", "title": "Flour by the sack", "date_day": "2026-09-15"})
+
+SAMPLES: tuple[Message, ...] = (
+    Preview(
+        to=TO,
+        change=31,
+        lines=(_HEAD, _IN),
+        notes=(Line("note-own-like", {"examples": "12,  305,  1,250"}), Line("note-own-instead")),
+    ),
+    Changed(to=TO, change=31, lines=(_HEAD, _IN)),
+    Preview(
+        to=TO,
+        change=32,
+        lines=(
+            _LESSON,
+            Line("line-own-card", {"text": "A sack holds the same amount each time. So two sacks hold …"}),
+            Line("line-own-draw", {"ask": "A sack holds 12 kg. How much is in 3 sacks?", "answer": "36"}),
+        ),
+        notes=(
+            Line("note-own-proved", {"count": 3, "draws": 150}),
+            Line("note-own-look", {"line": 1, "what": "The card has 40 words; 60 to 120 are wanted."}),
+        ),
+    ),
+    Preview(
+        to=TO,
+        change=33,
+        lines=(Line("line-own-version", {"n": 3, "title": "Flour by the sack"}),),
+        notes=(Line("note-own-give"), Line("note-own-who", {"words": "wern"})),
+    ),
+    Preview(
+        to=TO,
+        change=34,
+        lines=(
+            Line("line-own-choice", {"ask": "Is 7 prime?", "names": ["yes", "no"], "answer": "yes"}),
+            Line("line-own-kept", {"title": "Flour by the sack"}),
+            Line("line-own-back", {"n": 3, "title": "Flour by the sack", "v": 1, "before": 2}),
+            Line("line-own-stays"),
+            Line("line-own-away", {"n": 3, "title": "Flour by the sack"}),
+        ),
+    ),
+    OwnListed(to=TO),
+    OwnListed(
+        to=TO,
+        rows=(OwnRow(3, "lesson", "Flour by the sack", 2, 2), OwnRow(4, "item", "3 sacks of flour cost 12…")),
+    ),
+    OwnShown(
+        to=TO,
+        own=4,
+        what="item",
+        title="3 sacks of flour cost 12…",
+        text=ITEM,
+        versions=((1, "2026-09-14"),),
+        students=((WREN, "Wren"),),
+    ),
+    OwnShown(
+        to=TO,
+        own=3,
+        what="lesson",
+        title="Flour by the sack",
+        text="---\ntitle: Flour by the sack\nobjective: Say how much is in some sacks.\n---\n\n# Card\n\nA sack",
+        more=True,
+        version=2,
+        versions=((1, "2026-09-14"), (2, "2026-09-15")),
+        students=((WREN, "Wren"),),
+    ),
+    OwnFaults(
+        to=TO,
+        title="flour-by-the-sack.md",
+        rows=(
+            FaultRow(39, "q is never drawn.", "Add a line for q under draw.", "answer: a + q"),
+            FaultRow(0, "The part # Card is missing.", "The parts of a lesson are: Card, Items."),
+        ),
+        more=2,
+    ),
+    OwnFaults(to=TO, title="", rows=(FaultRow(1, "There is no answer.", "question // answer", "3 sacks"),)),
+    FileComes(to=TO, name="flour-by-the-sack.md"),
+    FileComes(to=TO, name="flour-by-the-sack.md", full=True),
+)

@@ -1,0 +1,55 @@
+# A tutor's own items and lessons
+own-head = Lo tuyo:
+own-none = Todavía no hay nada tuyo guardado.
+own-how = Un ejercicio es una línea: */own*, un nombre y luego *pregunta // respuesta // forma*. Una lección es un archivo: mándalo aquí con los nombres al lado. El número va con */give*.
+own-item = ejercicio
+own-lesson = lección
+own-version-of = versión { $v } de { $count }
+own-version-row = Versión { $v }, { $day }{ $now ->
+    [yes] {" "}(vale ahora)
+   *[no] {""}
+  }
+button-own-give = Dar: { $name }
+button-own-back = Otra vez la versión { $v }
+button-own-away = Guardar aparte
+own-faults-head = *{ $title }* todavía no se sostiene. No ha cambiado nada. Para arreglar:
+own-faults-head-typed = Eso todavía no se sostiene. No ha cambiado nada. Para arreglar:
+own-faults-end = Arréglalo y mándalo otra vez.
+own-fault-line = Línea { $n }:
+file-comes = Estoy leyendo *{ $name }* y probando sus ejercicios. Tarda como mucho un minuto.
+file-comes-full = Varios archivos tuyos esperan todavía. Manda *{ $name }* otra vez en unos minutos, por favor.
+
+line-own-in = { $ask } → **{ $answer }**
+line-own-choice = { $ask } Botones: { $names } → **{ $answer }**
+line-own-lesson = **{ $name }**, { $date_day }: tu lección *{ $title }*, su ficha y cuatro ejercicios de ella. La lección del curso espera ese día.
+line-own-kept = Tu lección *{ $title }* queda guardada. Todavía no la recibe nadie.
+line-own-card = La ficha empieza así: { $text }
+line-own-draw = Por ejemplo: { $ask } → **{ $answer }**
+line-own-version = Una versión nueva de { $n }, *{ $title }*. Las versiones de antes se quedan, y lo ya preguntado se queda como estaba.
+line-own-back = { $n }: vuelve a valer la versión { $v }, *{ $title }* (hasta ahora la { $before }).
+line-own-stays = Lo que ya se dio o se preguntó se queda como estaba.
+line-own-away = { $n }, *{ $title }*, se guarda aparte. Lo que se dio se queda.
+note-own-like = Una respuesta puede ser como { $examples }
+note-own-instead = Ocupa el lugar de un ejercicio de repaso. Si un día no hay sitio, espera hasta 30 días.
+note-own-proved = { $count ->
+    [one] Un tipo de ejercicio
+   *[other] { $count } tipos de ejercicios
+  }, { $draws } sorteos probados: cada respuesta se acepta, cada paso se sigue.
+note-own-look = Merece una mirada, línea { $line }: { $what }
+note-own-give = */give*, un nombre y su número se lo lleva a alguien. O manda el archivo otra vez con los nombres al lado.
+note-own-who = No sé quién es «{ $words }», así que todavía no la recibe nadie. */give*, un nombre y su número lo hace.
+why-own = Así: un nombre, luego *pregunta // respuesta*, y *// forma* si la forma importa. Un ejercicio por línea.
+why-own-again = Así: su número, luego *pregunta // respuesta // forma*. O *v2* para su segunda versión, o *fuera*.
+why-own-file = Una lección cambia cuando mandas su archivo otra vez con el mismo nombre. *v2* vuelve a poner su segunda versión.
+why-own-lost = La lección { $n } no se puede sortear con el curso de ahora. Manda su archivo otra vez, por favor.
+why-own-made = El día de { $name } ya está hecho. Lo tuyo llega el próximo día; deja la fecha.
+why-no-such-own = No tienes nada tuyo con el número { $n }. */own* lo muestra todo.
+why-no-such-version = { $n } tiene las versiones 1 a { $last }.
+why-that-version = Esa versión es la que vale ahora.
+why-give = Quién, y el número de lo tuyo: */own* lo muestra. Un segundo número da tantos ejercicios de una lección.
+command-own = ejercicios y lecciones tuyos
+command-give = dar algo tuyo
+holds-own-lesson = tu lección *{ $title }*, { $key_days }
+wish-own-item = un ejercicio tuyo: *{ $title }*
+wish-own-lesson = tu lección *{ $title }*
+why-own-number = El ejercicio { $n } es tuyo. */holds* lo termina.
