@@ -25,7 +25,7 @@ from telegram.error import BadRequest
 from telegram.ext import ExtBot
 
 from bot.chat.client import Client
-from bot.chat.rendered import CAPTION, Button, Document, Drawing, Entity, Picture, Rendered, units
+from bot.chat.rendered import CAPTION, Button, Document, Drawing, Entity, Kept, Picture, Rendered, units
 from bot.vocabulary import ChatId
 
 log = logging.getLogger(__name__)
@@ -60,13 +60,15 @@ class Service:
     uploaded: OrderedDict[str, str] = field(default_factory=OrderedDict)
     """Drawings that the service has already, by their key, with its name for them."""
 
-    async def content(self, content: Drawing | bytes) -> bytes | str:
+    async def content(self, content: Drawing | Kept | bytes) -> bytes | str:
         """Return the bytes of a file, or the service's name for it if it was uploaded before."""
         if isinstance(content, bytes):
             return content
+        if isinstance(content, Kept):
+            return content.file_id
         return self.uploaded.get(content.key) or await self.draw(content)
 
-    def note(self, content: Drawing | bytes, file_id: str) -> None:
+    def note(self, content: Drawing | Kept | bytes, file_id: str) -> None:
         """Note the service's name for a file."""
         if isinstance(content, Drawing):
             self.uploaded[content.key] = file_id
@@ -145,12 +147,16 @@ async def _show(call: _Call) -> Shown | None:
             return changed
     pictures, documents = await _made(call, what.pictures), await _made(call, what.documents)
     files = (*pictures, *documents)
-    if len(files) == 1 and units(what.text) <= CAPTION:
+    if len(files) == 1 and units(what.text) <= CAPTION and not isinstance(files[0].file.content, Kept):
         await call.next_one()
         return _shown(await _file(call, files[0], with_text=True))
     shown: Shown | None = None
     for group in (pictures, documents):
-        if len(group) > 1:
+        if any(isinstance(made.file.content, Kept) for made in group):
+            for made in group:
+                await call.next_one()
+                shown = _shown(await _kept(call, made)) or shown
+        elif len(group) > 1:
             for _ in group:
                 await call.next_one()
             shown = _shown((await _album(call, group))[-1])
@@ -212,6 +218,14 @@ async def _file(call: _Call, made: _Made, *, with_text: bool) -> Message:
     sent = await service.bot.send_photo(call.chat, made.content, **words)
     service.note(file.content, sent.photo[-1].file_id if sent.photo else "")
     return sent
+
+
+async def _kept(call: _Call, made: _Made) -> Message:
+    """Show what somebody sent before; a picture that came as a file goes out as a file."""
+    try:
+        return await call.service.bot.send_photo(call.chat, made.content, **call.common)
+    except BadRequest:
+        return await call.service.bot.send_document(call.chat, made.content, **call.common)
 
 
 async def _album(call: _Call, files: Sequence[_Made]) -> Sequence[Message]:

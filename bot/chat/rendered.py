@@ -66,10 +66,17 @@ class Drawing:
 
 
 @dataclass(frozen=True, slots=True)
+class Kept:
+    """A photo that the service has already, by its name for it."""
+
+    file_id: str
+
+
+@dataclass(frozen=True, slots=True)
 class Picture:
     """A picture and what somebody hears who can't see it. `content` may be bytes that are at hand (PNG, JPEG)."""
 
-    content: Drawing | bytes
+    content: Drawing | Kept | bytes
     alt: str
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Any
+
 import msgspec
 
 from bot.messages.base import Message, Push
@@ -91,3 +93,54 @@ class LetterPaper(Message, frozen=True, kw_only=True):
     made: str
     size: str = "a4"
     big: bool = False
+
+
+class SheetRow(msgspec.Struct, frozen=True, omit_defaults=True):
+    """An item on paper. `n` is its number in the chat; texts have their maths in backticks."""
+
+    n: int
+    ask: str
+    source: str = ""
+    """Title of the lesson it comes from; empty: of the day's own."""
+    figure: dict[str, Any] | None = None
+    choices: tuple[str, ...] = ()
+    lines: int = 2
+    calculator: bool = False
+    answer: str = ""
+    unit: str = ""
+    steps: tuple[tuple[str, str], ...] = ()
+
+
+class SheetPaper(Message, frozen=True, kw_only=True):
+    """A day's review to print, without answers. `side` is whose command opens the key; empty: a student's sheet.
+
+    `fixed`: the items were chosen just now, and stand fast for that day.
+    """
+
+    student: StudentId
+    name: str
+    date: str
+    rows: tuple[SheetRow, ...]
+    size: str = "a4"
+    big: bool = False
+    fixed: bool = False
+    side: str = ""
+
+
+class KeyPaper(Message, frozen=True, kw_only=True):
+    """The answers to a sheet with their steps; never to a student."""
+
+    student: StudentId
+    name: str
+    date: str
+    rows: tuple[SheetRow, ...]
+    size: str = "a4"
+    big: bool = False
+
+
+class PagesShown(Message, frozen=True, kw_only=True):
+    """Photos of pages that a student sent on a day: the service's names of them, and the words with each."""
+
+    name: str
+    date: str
+    pages: tuple[tuple[str, str], ...]

@@ -85,3 +85,28 @@ def files_of_day(s: Session, day: DayId) -> list[tuple[int, str, str | None]]:
         select(FileRow.id, FileRow.caption, FileRow.path).where(FileRow.day_id == day).order_by(FileRow.id)
     )
     return [(row[0], row[1], row[2]) for row in rows]
+
+
+def newest_date(s: Session, student: StudentId) -> date | None:
+    """Return the date of a student's newest photo, or None."""
+    return s.scalar(select(func.max(FileRow.date)).where(FileRow.student_id == student))
+
+
+def files_on(s: Session, student: StudentId, on: date) -> list[tuple[str, str]]:
+    """Return (the chat service's name, caption) of a student's photos of a date, in order."""
+    rows = s.execute(
+        select(FileRow.file_id, FileRow.caption)
+        .where(FileRow.student_id == student, FileRow.date == on)
+        .order_by(FileRow.id)
+    )
+    return [(row[0], row[1]) for row in rows]
+
+
+def files_between(s: Session, student: StudentId, first: date, last: date) -> list[tuple[date, str]]:
+    """Return (date, caption) of a student's photos of a range, both ends in, in order."""
+    rows = s.execute(
+        select(FileRow.date, FileRow.caption)
+        .where(FileRow.student_id == student, FileRow.date.between(first, last))
+        .order_by(FileRow.id)
+    )
+    return [(row[0], row[1]) for row in rows]

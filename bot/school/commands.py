@@ -76,6 +76,9 @@ SPECS: tuple[Spec, ...] = (
     Spec("doubts", _T, "look", ("/doubts",), ("dudas",)),
     Spec("digest", _GROWN_UP, "look", ("/digest {student}", "/digest {student} {past}"), ("resumen",)),
     Spec("letter", _GROWN_UP, "look", ("/letter {student}", "/letter {student} pdf {past}"), ("carta",)),
+    Spec("pages", _GROWN_UP, "look", ("/pages {student}", "/pages {student} {past}"), ("fotos",)),
+    Spec("sheet", _GROWN_UP, "look", ("/sheet {student}", "/sheet {student} big"), ("hoja",)),
+    Spec("key", _GROWN_UP, "look", ("/key {student}",), ("soluciones",)),
     # The next day
     Spec("add", _T, "next", ("/add {student} {lesson}", "/add {students} {lesson} 2"), ("mas",)),
     Spec("drop", _T, "next", ("/drop {student} 2", "/drop {student} 2 g1"), ("quitar",)),

@@ -2,27 +2,27 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
-from bot.messages import LetterPaper, Message, WeekLetter
-from bot.records import people
+from bot.messages import KeyPaper, LetterPaper, Message, PagesShown, SheetPaper, WeekLetter
+from bot.records import days, files, people
+from bot.records.days import Stage
 from bot.records.people import Student
 from bot.school import dates
 from bot.school.asking import Asked, Function
 from bot.school.names import take_student
+from bot.school.planning import open_date
+from bot.school.sheets import Sheet, paper_size, sheet_for, without_answers
 from bot.school.weekly import monday_of, week_of, year_so_far
 from bot.school.when import Span, fold, take_dates
 
-LETTER_COUNTRIES = frozenset({"US", "CA", "MX", "PH", "CO", "CL", "VE", "GT", "CR", "PA", "SV", "DO", "PR"})
-"""Where paper is Letter (8.5 by 11 inches) rather than A4 of ISO 216; from memory. A word in the command decides."""
 SIZES = {"a4": "a4", "us": "letter", "letter": "letter", "carta": "letter"}
 BIG = frozenset({"big", "grande", "large"})
 PDF = frozenset({"pdf", "print", "imprimir"})
 
 
-def paper_size(student: Student) -> str:
-    """The paper that is usual where a household lives: "a4" or "letter"."""
-    return "letter" if student.country in LETTER_COUNTRIES else "a4"
+AHEAD = timedelta(days=14)
+"""How far ahead a sheet may be printed: the further, the less it knows of how the days until then go."""
 
 
 class Wanted:
@@ -75,7 +75,89 @@ def _end_of(on: date, today: date) -> date:
     return min(date.fromordinal(sunday), today)
 
 
+def sheet(asked: Asked) -> list[Message]:
+    """A day's review as a sheet to print: of the day that is named, else of the next one to come."""
+    wanted = Wanted(asked, past=False)
+    found, on = _sheet(asked, wanted)
+    return [
+        SheetPaper(
+            to=asked.person.chat,
+            student=wanted.student.id,
+            name=wanted.student.name,
+            date=on.isoformat(),
+            rows=without_answers(found.rows),
+            size=wanted.size,
+            big=wanted.big,
+            fixed=found.fixed,
+            side=asked.side,
+        )
+    ]
+
+
+def key(asked: Asked) -> list[Message]:
+    """The answers to a sheet, with the steps."""
+    wanted = Wanted(asked, past=False)
+    found, on = _sheet(asked, wanted)
+    return [
+        KeyPaper(
+            to=asked.person.chat,
+            student=wanted.student.id,
+            name=wanted.student.name,
+            date=on.isoformat(),
+            rows=found.rows,
+            size=wanted.size,
+            big=wanted.big,
+        )
+    ]
+
+
+def _sheet(asked: Asked, wanted: Wanted) -> tuple[Sheet, date]:
+    """The sheet of the day that is meant. Raises Unclear where that day has none."""
+    student = wanted.student
+    span = wanted.only_dates(asked)
+    on = span.first if span else _day_meant(asked, student)
+    made = days.day_on(asked.s, student.id, on)
+    if made is None and not dates.has_school(asked.s, student, on):
+        raise asked.wrong("why-no-school", student, name=student.name, date_day=on.isoformat())
+    if made is None and (on < wanted.today or on > wanted.today + AHEAD):
+        raise asked.wrong("why-no-sheet-then", student, name=student.name, date_day=on.isoformat())
+    found = sheet_for(asked.s, asked.school, student, on, asked.person.id, asked.at, asked.side)
+    if not found.rows:
+        raise asked.wrong("why-no-sheet", student, name=student.name, date_day=on.isoformat())
+    return found, on
+
+
+def _day_meant(asked: Asked, student: Student) -> date:
+    """Today while its review is still open, else the next school day."""
+    today = dates.today(student, asked.at)
+    made = days.day_on(asked.s, student.id, today)
+    if made is not None and made.closed_at is None and made.stage is not Stage.DONE:
+        return today
+    coming = open_date(asked.s, student, asked.at)
+    if coming is None:
+        raise asked.wrong("why-no-day-ahead", student, name=student.name)
+    return coming
+
+
+def pages(asked: Asked) -> list[Message]:
+    """Photos of pages that a student sent: of the day that is named, else the newest."""
+    student, rest = take_student(asked)
+    today = dates.today(student, asked.at)
+    span, left = take_dates(rest, today, past=True)
+    if left:
+        raise asked.wrong("why-not-a-date", student, words=left[:60])
+    on = span.first if span else files.newest_date(asked.s, student.id)
+    found = files.files_on(asked.s, student.id, on) if on else []
+    if not on or not found:
+        day = (span.first if span else today).isoformat()
+        return [PagesShown(to=asked.person.chat, name=student.name, date=day, pages=())]
+    return [PagesShown(to=asked.person.chat, name=student.name, date=on.isoformat(), pages=tuple(found))]
+
+
 FUNCTIONS: dict[str, Function] = {
     "letter": letter,
+    "sheet": sheet,
+    "key": key,
+    "pages": pages,
 }
 """Commands that a parent and a tutor have alike."""

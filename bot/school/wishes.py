@@ -57,6 +57,8 @@ class WishKind(StrEnum):
     """The day by which the family would like to be done (date: ISO date); a family may."""
     OFF_SEASON = "off-season"
     """Ten minutes, three days a week, while there is no school (on: bool); a family or the student may."""
+    PRINTED = "printed"
+    """A sheet was printed for that day, so its review stands fast (items: as drawn); a family may."""
     READ_AS = "read-as"
     """An answer that counts from now on (expected, form, typed, verdict)."""
 

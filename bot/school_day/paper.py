@@ -8,13 +8,14 @@ from sqlalchemy.orm import Session
 
 from bot.course.item import plain_text
 from bot.happened import Typed
-from bot.messages import Message, NothingNow, PaperGraded, PaperSheet
+from bot.messages import Message, NothingNow, PaperGraded, PaperSheet, SheetPaper
 from bot.records import days, focus
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
+from bot.school.sheets import paper_size, sheet_for, without_answers
 from bot.school_day.asking import Here
 from bot.school_day.grading import grade
 from bot.school_day.onward import onward
-from bot.vocabulary import ItemId, Part, Verdict
+from bot.vocabulary import ItemId, Part, PersonId, Verdict
 
 ROWS = 12
 """Items in one message of the sheet; longer sheets go on in a second one."""
@@ -48,6 +49,23 @@ def show_sheet(s: Session, here: Here, day: SchoolDay) -> list[Message]:
             more=page is not pages[-1],
         )
         for page in pages
+    ]
+
+
+def to_print(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """The same sheet as a page to print, without answers."""
+    found = sheet_for(s, here.school, here.student, day.date, PersonId(here.student.id), here.at)
+    if not found.rows:
+        return [NothingNow(to=here.chat, why="done", day=day.id)]
+    return [
+        SheetPaper(
+            to=here.chat,
+            student=here.student.id,
+            name=here.student.name,
+            date=day.date.isoformat(),
+            rows=without_answers(found.rows),
+            size=paper_size(here.student),
+        )
     ]
 
 

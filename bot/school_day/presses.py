@@ -84,6 +84,7 @@ DAYS: dict[str, OnDay] = {
     "finish": ways_out.take_up_again,
     "enough": ways_out.enough,
     "paper": paper.show_sheet,
+    "print": paper.to_print,
     "go": stuck.go_on,
     "known": more.pass_over,
     "more": more.ten_more,

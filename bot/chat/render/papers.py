@@ -8,9 +8,20 @@ from datetime import date, timedelta
 from babel.dates import format_date
 
 from bot.chat.render.registry import button, renders, say
-from bot.chat.rendered import Document, Drawing, Rendered
+from bot.chat.rendered import Document, Drawing, Kept, Picture, Rendered
 from bot.chat.words import Text, Words, bold, join
-from bot.messages import LetterPaper, WeekLetter, WeekLetterLine, WeekOf, WeekTest, YearSoFar
+from bot.messages import (
+    KeyPaper,
+    LetterPaper,
+    PagesShown,
+    SheetPaper,
+    SheetRow,
+    WeekLetter,
+    WeekLetterLine,
+    WeekOf,
+    WeekTest,
+    YearSoFar,
+)
 
 FEW = 5
 """Answers below which we say that there are only few (common practice, no source)."""
@@ -249,3 +260,66 @@ def _table(
         "shares": list(shares),
         "note": note,
     }
+
+
+def _sheet_data(words: Words, m: SheetPaper | KeyPaper) -> dict[str, object]:
+    day = words.date(m.date)
+    return {
+        "title": words.label("sheet-title", day=day),
+        "under": words.label("sheet-under", name=m.name, items=len(m.rows)),
+        "intro": words("sheet-intro").words(),
+        "items": [_sheet_item(words, row) for row in m.rows],
+        "key_title": words.label("sheet-key"),
+        "look": look(words, m.size, m.big, m.date, words.label("sheet-footer", name=m.name, day=day)),
+    }
+
+
+def _sheet_item(words: Words, row: SheetRow) -> dict[str, object]:
+    source = words.label("sheet-source", lesson=row.source) if row.source else ""
+    if row.calculator:
+        source = " · ".join(filter(None, [source, words.label("sheet-calculator")]))
+    return {
+        "number": str(row.n),
+        "ask": row.ask,
+        "source": source,
+        "figure": row.figure,
+        "choices": list(row.choices),
+        "lines": row.lines,
+        "answer": f"{row.answer} {row.unit}".strip(),
+        "steps": [list(step) for step in row.steps],
+    }
+
+
+@renders(SheetPaper)
+def sheet_paper(words: Words, m: SheetPaper) -> Rendered:
+    """A day's review to print."""
+    name = f"{words.label('sheet-file')}-{m.date}.pdf"
+    lines = [words("sheet-here", name=m.name, day=words.date(m.date), items=len(m.rows))]
+    if m.fixed:
+        lines.append(words("sheet-fixed"))
+    lines.append(words("sheet-how"))
+    ref = f"{m.side}-run:key #{m.student} {m.date} {m.size}" + (" big" if m.big else "")
+    rows = [[button(words, "button-key", ref)]] if m.side else []
+    content = Drawing("worksheet", _sheet_data(words, m))
+    return say(join(lines, "\n"), documents=(Document(name, content),), buttons=rows)
+
+
+@renders(KeyPaper)
+def key_paper(words: Words, m: KeyPaper) -> Rendered:
+    """The answers to a sheet."""
+    name = f"{words.label('sheet-key-file')}-{m.date}.pdf"
+    content = Drawing("key", _sheet_data(words, m))
+    return say(words("key-here", name=m.name, day=words.date(m.date)), documents=(Document(name, content),))
+
+
+@renders(PagesShown)
+def pages_shown(words: Words, m: PagesShown) -> Rendered:
+    """Photos that a student sent."""
+    day = words.date(m.date)
+    if not m.pages:
+        return say(words("pages-none", name=m.name, day=day))
+    captions = [caption for _, caption in m.pages if caption]
+    alt = words.label("pages-alt", name=m.name, day=day)
+    shown = tuple(Picture(Kept(file_id), alt) for file_id, _ in m.pages)
+    said = words("pages-said", words=" · ".join(captions)) if captions else Text()
+    return say(words("pages-here", name=m.name, day=day, count=len(m.pages)), said, pictures=shown)

@@ -304,7 +304,8 @@ def paper_sheet(words: Words, m: PaperSheet) -> Rendered:
         if source:
             line = line + "  " + words("from-lesson", lesson=source)
         lines.append(line)
-    return say(words("paper-sheet"), join(lines, "\n\n"))
+    buttons = [] if m.more else [[button(words, "button-print", f"print:{m.day}")]]
+    return say(words("paper-sheet"), join(lines, "\n\n"), buttons=buttons)
 
 
 @renders(PaperGraded)

@@ -6,9 +6,13 @@ import msgspec
 
 from bot.chat.samples.day import TO, WREN
 from bot.messages import (
+    KeyPaper,
     LetterPaper,
     Message,
     MissedItem,
+    PagesShown,
+    SheetPaper,
+    SheetRow,
     WeekLetter,
     WeekLetterLine,
     WeekOf,
@@ -64,6 +68,24 @@ YEAR = YearSoFar(
     late="2027-07-02",
 )
 
+ROWS = (
+    SheetRow(
+        1,
+        "A garden is `9` m long and `4` m wide. How many metres of fence go around it?",
+        "Perimeter and area of rectangles",
+        {"figure": "rectangle", "width": "9 m", "height": "4 m"},
+        answer="26",
+        unit="m",
+        steps=(("9 + 4 + 9 + 4", "All four sides, once around."), ("26", "")),
+    ),
+    SheetRow(
+        2, "Which is greater?", "Comparing fractions", None, ("`2/3`", "`3/5`", "equal"), 0, answer="2/3"
+    ),
+    SheetRow(3, "Work out `-3 - 5`.", lines=3, answer="-8", steps=(("-3 + (-5)", "Add the opposite."),)),
+    SheetRow(4, "Work out `17.5 * 3.2`.", "Multiplying decimals", lines=4, calculator=True, answer="56"),
+)
+SHEET = SheetPaper(to=TO, student=WREN, name="Wren", date="2026-09-15", rows=ROWS, fixed=True, side="f")
+
 SAMPLES: tuple[Message, ...] = (
     WeekLetter(to=TO, key="week/7", week=WEEK),
     WeekLetter(
@@ -86,4 +108,9 @@ SAMPLES: tuple[Message, ...] = (
         size="letter",
         big=True,
     ),
+    SHEET,
+    msgspec.structs.replace(SHEET, size="letter", big=True, fixed=False, side="t"),
+    KeyPaper(to=TO, student=WREN, name="Wren", date="2026-09-15", rows=ROWS),
+    PagesShown(to=TO, name="Wren", date="2026-09-15", pages=(("AgACA1", "page one"), ("AgACA2", ""))),
+    PagesShown(to=TO, name="Wren", date="2026-09-15", pages=()),
 )

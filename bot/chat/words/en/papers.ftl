@@ -85,3 +85,41 @@ chart-test = test
 chart-not-opened = not opened
 chart-off = day off
 chart-to-come = to come
+
+# Sheets, keys, pages
+sheet-title = Review for { $day }
+sheet-under = { $name } · { $items ->
+    [one] one item
+   *[other] { $items } items
+  }
+sheet-intro = In any order. Write your working; the number in front is the one to send with an answer, as in **3) 1/2**.
+sheet-source = from *{ $lesson }*
+sheet-calculator = a calculator is fine here
+sheet-key = answers and steps
+sheet-footer = { $name } · { $day }
+sheet-file = sheet
+sheet-key-file = key
+sheet-here = **{ $name }**: the review for { $day } to print, { $items ->
+    [one] one item
+   *[other] { $items } items
+  }.
+sheet-fixed = These items now stand fast for that day, so that paper and chat go together.
+sheet-how = Answers can be sent in the chat in any order, several in one message: *3) 1/2  4) -7*. A photo of the page is kept for the tutor; I can’t read pictures.
+key-here = **{ $name }**: answers and steps for { $day }. Not for { $name }’s eyes before it is done.
+button-key = Answers and steps
+pages-none = { $name } sent no photo on { $day }.
+pages-here = { $name }, { $day }: { $count ->
+    [one] one photo
+   *[other] { $count } photos
+  } of the work.
+pages-said = With them: “{ $words }”
+pages-alt = A photo of { $name }’s page, { $day }. I can’t read pictures.
+command-sheet = The review of a day to print (A4 or *letter*, *big* type if you like).
+command-key = Answers and steps for a sheet.
+command-pages = Photos of pages that were sent.
+line-printed = { $name }: the sheet for { $date_day } stands fast.
+wish-printed = a sheet was printed for this day, and its review stands fast
+holds-printed = a printed sheet, { $key_days }
+why-no-sheet = { $name } has no review on { $date_day }.
+why-no-sheet-then = There is no sheet for { $name } on { $date_day }. Sheets are made for today and the next two weeks.
+button-print = To print

@@ -85,3 +85,41 @@ chart-test = prueba
 chart-not-opened = sin abrir
 chart-off = libre
 chart-to-come = por venir
+
+# Hojas, soluciones, páginas
+sheet-title = Repaso del { $day }
+sheet-under = { $name } · { $items ->
+    [one] un ejercicio
+   *[other] { $items } ejercicios
+  }
+sheet-intro = En cualquier orden. Escribe cómo lo haces; el número de delante es el que se envía con la respuesta, como en **3) 1/2**.
+sheet-source = de *{ $lesson }*
+sheet-calculator = aquí se puede usar calculadora
+sheet-key = respuestas y pasos
+sheet-footer = { $name } · { $day }
+sheet-file = hoja
+sheet-key-file = soluciones
+sheet-here = **{ $name }**: el repaso del { $day } para imprimir, { $items ->
+    [one] un ejercicio
+   *[other] { $items } ejercicios
+  }.
+sheet-fixed = Estos ejercicios quedan fijos para ese día, para que el papel y el chat vayan juntos.
+sheet-how = Las respuestas se pueden enviar por el chat en cualquier orden, varias en un mensaje: *3) 1/2  4) -7*. Una foto de la página se guarda para quien da las clases; yo no sé leer fotos.
+key-here = **{ $name }**: respuestas y pasos del { $day }. Que { $name } no las vea antes de terminar.
+button-key = Respuestas y pasos
+pages-none = { $name } no envió fotos el { $day }.
+pages-here = { $name }, { $day }: { $count ->
+    [one] una foto
+   *[other] { $count } fotos
+  } del trabajo.
+pages-said = Con ellas: «{ $words }»
+pages-alt = Una foto de la página de { $name }, { $day }. Yo no sé leer fotos.
+command-sheet = El repaso de un día para imprimir (A4 o *carta*; letra *grande* si se quiere).
+command-key = Respuestas y pasos de una hoja.
+command-pages = Fotos de páginas que se enviaron.
+line-printed = { $name }: la hoja del { $date_day } queda fija.
+wish-printed = se imprimió una hoja para este día, y su repaso queda fijo
+holds-printed = una hoja impresa, { $key_days }
+why-no-sheet = { $name } no tiene repaso el { $date_day }.
+why-no-sheet-then = No hay hoja de { $name } para el { $date_day }. Se hacen hojas para hoy y las dos semanas siguientes.
+button-print = Para imprimir
