@@ -33,6 +33,9 @@ _POWER_BEFORE_UNIT = re.compile(r"(?<=\d) (squared|cubed)(?= [a-z]{2})")
 _ONE_AND_A_HALF = re.compile(r"(?:^|\b(?:an?|one|1|una?) )([a-z]+) (?:and a half|y medi[ao])$")
 _OF_A = re.compile(r"(?<=\d) (?:of|de) (?:an? |una? )?(?=[a-z]{2})")
 _K = re.compile(r"(?<=\d)k(?![a-z])")
+_PER_HOUR = re.compile(r"(?<![a-z])(k?m)(?:p/h|/ph)\b")
+_UPPER_COMMA = re.compile(r"(?<=\d)'(?=\d)")
+_ENDING = re.compile(r"(?<![\d/])(\d+) (\d+)(?:ths?|rds?|nds?)\b")
 _PIE = re.compile(r"(?<![a-z])pie(?![a-z])")
 _DEGREE_O = re.compile(r"(?<![\d.,])(\d+)o$")
 _BARS = re.compile(r"\|([^|]*)\|")
@@ -46,6 +49,10 @@ def rewritten(text: str, want: Expected | None, form: str, asked: Wanted | None)
         text = _K.sub(" thousand", text)
     if "pie" in text and want is not None and want.has_pi:
         text = _PIE.sub("π", text)
+    if "p" in text and asked is not None:
+        text = _PER_HOUR.sub(lambda m: "mph" if m[1] == "m" else "km/h", text)
+    if "'" in text and asked is None:
+        text = _UPPER_COMMA.sub(".", text)
     text, negative = _prepared(text, number, asked)
     return _mixed_or_minus(text, want, form), negative
 
@@ -66,6 +73,7 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
     if "|" in text:
         text = _BARS.sub(r"abs(\1)", text)
     if HAS_WORDS.search(text):
+        text = _ENDING.sub(r"\1/\2", text)
         if _DANGLING.search(text):
             raise Unreadable("unfinished")
         if _BELOW.search(text):

@@ -71,7 +71,7 @@ _LEAD = re.compile(
     r"|(?:its|it is|it was|thats|that is|theyre|they are|there are|there is|i think|i thought|i believe|"
     r"i guess|i say|"
     r"i said|id say|i got|i get|i found|i have|i did|i put|i chose|i pick|i picked|i choose|we got|got|"
-    r"ive got|it be|i would say|"
+    r"ive got|it be|(?:u|you|we) (?:get|would get|have)|i would say|"
     r"creo que|pienso que|me da|me dio|me sale|me salio|obtuve|tengo|yo creo que|sera|seria|es|son|is|maybe|"
     r"perhaps|"
     r"probably|prob|possibly|definitely|obviously|um|uh|umm|uhh|hmm|hm|ok|okay|oh|well|then|and|hi|hello|"

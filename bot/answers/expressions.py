@@ -37,6 +37,10 @@ _SIMPLE = r"([-a-z\d/^]+)"
 _PHRASES = (
     (re.compile(rf"^{_SIMPLE} (?:less|fewer) than {_SIMPLE}$"), r"\2 - \1"),
     (re.compile(rf"^{_SIMPLE} more than {_SIMPLE}$"), r"\2 + \1"),
+    (re.compile(rf"^subtract {_SIMPLE} from {_SIMPLE}$"), r"\2 - \1"),
+    (re.compile(rf"^add {_SIMPLE} to {_SIMPLE}$"), r"\2 + \1"),
+    (re.compile(rf"^multiply {_SIMPLE} by {_SIMPLE}$"), r"(\1) * (\2)"),
+    (re.compile(rf"^divide {_SIMPLE} by {_SIMPLE}$"), r"(\1)/(\2)"),
     (re.compile(rf"\b(?:the )?sum of {_SIMPLE} and {_SIMPLE}"), r"(\1 + \2)"),
     (re.compile(rf"\b(?:the )?difference (?:of|between) {_SIMPLE} and {_SIMPLE}"), r"(\1 - \2)"),
     (re.compile(rf"\b(?:the )?product of {_SIMPLE} and {_SIMPLE}"), r"(\1 * \2)"),

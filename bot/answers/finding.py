@@ -38,5 +38,8 @@ def all_the_same(findings: list[Finding]) -> Finding:
                 raise Unreadable("several-answers")
             if not first.value.same_as(other.value):
                 raise Unreadable("several-answers")
+        elif UNIT in (first.verdict, other.verdict) and first.verdict != other.verdict:
+            if first.unit is not None and other.unit is not None and first.unit != other.unit:
+                raise Unreadable("several-answers")  # 12 cm or 12 cm2
         first = first.better(other)
     return first

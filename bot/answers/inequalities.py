@@ -24,6 +24,8 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 _SIGN = re.compile(r"[<>≤≥≠]")
 _APART = re.compile(r"([<>]) =")
 _OR_EQUAL = re.compile(r"([<>]) ?(?:or (?:it )?(?:=|equal(?:s)?(?: to)?)|o (?:=|igual(?: a)?)) ?")
+_THEN = re.compile(r"(?<=er )then\b|(?<=less )then\b|(?<=more )then\b")
+_BEHIND = re.compile(r"^(-? ?[\d./]+) (at (?:most|least)|max(?:imum)?|min(?:imum)?|como (?:maximo|minimo))$")
 _OR_MORE = re.compile(
     r"(-? ?[\d./]+) (?:(?:or|and) (?:more|greater|higher|above|larger|bigger|up|over)|o mas|o mayor|en adelante)\b"
 )
@@ -98,6 +100,8 @@ def grade_inequality(text: str, key: Key) -> Finding:
         raise Unreadable("unfinished")
     if tree is None:
         return _not_equal(text, key.answer)
+    if "≠" in text:
+        return Finding(WRONG)
     options = [one for one in re.split(r" ?\b(?:or|o)\b ?|∪", text) if one.strip()]
     if len(options) > 12:
         raise Unreadable("several-answers")
@@ -119,6 +123,8 @@ def _in_signs(text: str, letter: str) -> str:
         text = found.group(1).strip()
     text = _APART.sub(lambda m: "≤" if m.group(1) == "<" else "≥", text)
     if HAS_WORDS.search(text):
+        text = _THEN.sub("than", text)
+        text = _BEHIND.sub(r"\2 \1", text)
         text = _OR_MORE.sub(rf" {letter} ≥ \1", text)
         text = _OR_LESS.sub(rf" {letter} ≤ \1", text)
         text = _BETWEEN.sub(_between(letter), text)

@@ -106,6 +106,8 @@ def grade_list(text: str, key: Key) -> Finding:
             text = _words_apart(text)
     if _DASHED.match(text):
         text = text.replace("-", ", ")
+    if text.count(" / ") == len(wants) - 1 > 1:
+        text = text.replace(" / ", ", ")
     entries = _entries(text, len(wants))
     if len(entries) > MOST_ENTRIES:
         raise Unreadable("several-answers")

@@ -153,10 +153,13 @@ def grade_yes_no(text: str, key: Key) -> Finding:
     expected = key.answer.split("|")[0].strip().lower() in _YES
     if _TURNED_TO_NO.search(text):
         return _is(not expected)
+    if _SO_IT_SEEMS.match(text):
+        return _is(expected)
     said = _said(newest(text, no=False))
     return _is(said == expected)
 
 
+_SO_IT_SEEMS = re.compile(r"^\W*(?:well,? |um,? )?(?:i (?:think|guess|believe|suppose) so|creo que si)\W*$")
 _TURNED_TO_NO = re.compile(
     r"^(?:yes|y|yep|yeah|ya|si|true)\b.*\b(?:wait|actually|i mean|espera|digo),? no\W*$"
 )

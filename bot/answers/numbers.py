@@ -130,6 +130,7 @@ def _reading(text: str, key: Key, want: Expected) -> Finding:
 
 _RATIO = re.compile(r"^(-?\d+) ?: ?(\d+)$")
 _HOURS = re.compile(r"^(\d+) ?: ?(\d\d)(?: ?(?:h|hs|hrs?|hours?|horas?))?$")
+_SIGN_FOR_POINT = re.compile(r"^(\d+)\$(\d\d)$")
 _SPOKEN_PRICE = re.compile(r"^(\d{1,3}) (\d\d)$")
 
 
@@ -146,6 +147,8 @@ def _colon_written(text: str, key: Key, want: Expected) -> str:
         if found := _RATIO.match(text):
             return f"{found.group(1)} ÷ {found.group(2)}"
         text = _LABEL.sub("", text)
+    if key.form == "money" and "$" in text:
+        text = _SIGN_FOR_POINT.sub(r"\1.\2", text)
     if key.form == "money" and HAS_WORDS.search(text) and (found := _SPOKEN_PRICE.match(spoken(text))):
         return f"{found.group(1)}.{found.group(2)}"
     return text

@@ -205,7 +205,7 @@ def grade_remainder(text: str, key: Key) -> Finding:
         r"^(?:r|rem|remainder|resto) ?[:=]? ?(\d+)[ ,;]*(?:and |y )?q?(?:uotient)? ?[:=]? ?(\d+)$", text
     ):
         return _remainder(found.group(2), found.group(1), want)
-    if (found := re.fullmatch(r"(-?\d+)(?: ?[,;] ?| and | y | )(-?\d+)", text)) is not None:
+    if (found := re.fullmatch(r"(-?\d+)(?: ?[,;] ?| and | y | | ?\()(-?\d+)\)?", text)) is not None:
         result = _remainder(found.group(1), found.group(2), want)
         return Finding(FORM, "remainder") if result.verdict == RIGHT else result
     if not any(c.isdigit() for c in text):

@@ -36,7 +36,7 @@ _NONE = re.compile(
     r"\bnone\b|∅|^\{ ?\}$|\bempty set\b|\bimpossible\b|\bnot possible\b|\bnever (?:true|works?|equal)|"
     r"\b(?:0|zero|cero) solu|"
     r"\bno (?:hay|tiene|existe)\b|\bsin solu|\bninguna?\b|\bningun\b|\bnothing\b|\bcant be (?:solved|done)|"
-    r"^nada$|"
+    r"^nada$|\bnull set\b|\b(?:isnt|arent|is not|are not) (?:one|any|a)\b|"
     r"\bdoes(?:nt| not) (?:exist|have (?:a|any) (?:solution|answer)|work)|\bcannot be solved|\bunsolvable\b|"
     r"\bimposible\b|"
     r"\bconjunto vacio\b|^dne$|^no$|\bno work"
@@ -96,6 +96,7 @@ _IS = re.compile(
     r"(?<=\b[a-z]) (?:is|was|es|vale|are|equal|would be|must be|should be|has to be|can only be) (?=[-+\d./√π(a-z])"
 )
 _COLON = re.compile(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
+_ARTICLE = re.compile(r"^(?:la|el|the|that) (?=[a-z] ?=)")
 _LOST_EQUALS = re.compile(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
 _UNIT_BEHIND = re.compile(r"(?<=[\d)]) ([a-wyz][a-z]{0,2})$")
 _STUCK = re.compile(r"^([a-z])(\d+)$")
@@ -137,7 +138,7 @@ def _solution(text: str, want: _Solution, key: Key) -> Finding:
         text = _IS.sub(" = ", text)
         if " equal" in text or "igual" in text:
             text = spoken(text)
-    text = _COLON.sub(r"\1 = ", text)
+    text = _ARTICLE.sub("", _COLON.sub(r"\1 = ", text))
     if (unit := _UNIT_BEHIND.search(text)) is not None and is_unit(unit.group(1)):
         text = text[: unit.start()]
     if _ORDER.search(text):

@@ -99,6 +99,7 @@ class _Speech:
                     and i
                     and self.words[i - 1].isalpha()
                     and len(self.words[i - 1]) > 1
+                    and self.words[i - 1] not in number_words()
                     and words == ("por",)
                 ):
                     return None  # kilometros por hora
@@ -137,10 +138,8 @@ class _Speech:
                 j += 1
         elif word in self.numbers:
             exponent, j = str(self.numbers[word]), j + 1
-        elif len(word) == 1 and word.isalpha():
-            exponent, j = word, j + 1
-            if self.word(j) == "th":
-                j += 1
+        elif word.isalpha() and (len(word) == 1 or word[1:] == "th"):
+            exponent, j = word[0], j + 1
         else:
             return None
         if self.word(j) in ("power", "potencia"):

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
-from functools import lru_cache
+from functools import cache, lru_cache
 
 from bot.answers.amounts import Amount, read_amounts
 from bot.answers.around import alternatives, sides
@@ -14,7 +14,7 @@ from bot.answers.key import Key
 from bot.answers.marks import digits_for_letters
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import spoken
-from bot.answers.units import Unit, wanted
+from bot.answers.units import Unit, Wanted, wanted
 from bot.maths import Unreadable
 from bot.vocabulary import Verdict
 
@@ -75,8 +75,14 @@ def _wanted(answer: str) -> _Wanted:
         if half is not None:
             return _Wanted(None, (hour % 12 + half) * 60 + minute, True)
         return _Wanted(None, (hour * 60 + minute) % _DAY, hour > 12 or rest.startswith("0"))
-    amounts = read_amounts(text, None, "time", wanted("h"))
+    amounts = read_amounts(text, None, "time", _any_length())
     return _Wanted(_seconds(amounts[0]), None, False)
+
+
+@cache
+def _any_length() -> Wanted:
+    """Hours are asked for; a spelling slip may stand for any length of time."""
+    return replace(wanted("h"), parts=frozenset(wanted(one).unit for one in ("h", "min", "s")))
 
 
 def _seconds(amount: Amount) -> Fraction | None:
@@ -191,7 +197,7 @@ def _hm(hour: int, minute: int, written: str, shift: int) -> tuple[int | None, b
 
 def _as_length(text: str, half: int | None, want: _Wanted) -> Finding:
     """3 h 45 min for a time of day."""
-    amounts = read_amounts(text, None, "time", wanted("h"))
+    amounts = read_amounts(text, None, "time", _any_length())
     seconds = _seconds(amounts[0]) if len(amounts) == 1 else None
     if seconds is None or seconds % 60:
         if len(amounts) > 1:
@@ -232,7 +238,7 @@ def _length(text: str, want: _Wanted) -> Finding:
         text = pattern.sub(plainly, text)
     text = _M.sub(" min", text)
     text = _STUCK.sub(" ", text)
-    amounts = read_amounts(text, None, "time", wanted("h"))
+    amounts = read_amounts(text, None, "time", _any_length())
     if len(amounts) > 1:
         worth = {_seconds(amount) for amount in amounts}
         if len(worth) > 1:

@@ -10,12 +10,14 @@ from functools import cache, lru_cache
 from pathlib import Path
 
 _TOKEN = re.compile(r"( ?)(us\$|°[cf](?![a-z])|[a-z_]+|\d*\.\d*\(\d+\)|\d*\.\d+|\d+|[^ ])")
-_SQUARE = frozenset(("square", "sq", "sqr", "squared", "sqaure"))
-_CUBIC = frozenset(("cubic", "cu", "cube", "cub", "cubed"))
+_SQUARE = frozenset(("square", "sq", "sqr", "squared", "sqaure", "squar", "squre", "sqare"))
+_CUBIC = frozenset(("cubic", "cu", "cube", "cub", "cubed", "cubick", "qubic", "cubbed"))
 _BEHIND = {
     **dict.fromkeys(("squared", "square", "sq", "cuadrado", "cuadrados", "cuadrada", "cuadradas", "cuad"), 2),
-    **dict.fromkeys(("cubed", "cubic", "cubico", "cubicos", "cubica", "cubicas"), 3),
+    **dict.fromkeys(("sqared", "squred", "sqaured", "squard", "squered"), 2),
+    **dict.fromkeys(("cubed", "cubic", "cubbed", "cubico", "cubicos", "cubica", "cubicas"), 3),
 }
+_GLUED = re.compile(r"^(sq|cu)([a-z]{1,4})$")
 _PER = frozenset(("per", "a", "an", "each", "every", "por", "cada", "p", "al", "for"))
 _IRREGULAR = {
     "people": "person",
@@ -71,9 +73,11 @@ class Wanted:
     unit: Unit
     own: frozenset[str]
     extra: dict[str, Unit]
+    parts: frozenset[Unit] = frozenset()
+    """The units it is made of, each in its first power: what a spelling slip may stand for."""
 
     def __hash__(self) -> int:
-        return hash(self.unit)
+        return hash((self.unit, self.own))
 
 
 @cache
@@ -108,14 +112,17 @@ def wanted(text: str) -> Wanted:
         extra = {s: some[k] for s, some in asked.items() for k in some if k in kinds}
         if any(k.startswith("temperature") for k in kinds):
             extra |= {"f": names["°f"], "c": names["°c"]}
-        return Wanted(unit, frozenset(), extra)
+        parts = frozenset(names[word] for _, word in tokens if word in names)
+        return Wanted(unit, frozenset(), extra, parts)
     words = [word for _, word in tokens if word.isalpha() and word not in ("of", "the", "de")]
     above, _, below = text.lower().partition("/")
     if below or " per " in text.lower():
         if not below:
             above, _, below = text.lower().partition(" per ")
         one, other = wanted(above.strip()), wanted(below.strip())
-        return Wanted(one.unit * other.unit**-1, one.own | other.own, one.extra | other.extra)
+        return Wanted(
+            one.unit * other.unit**-1, one.own | other.own, one.extra | other.extra, one.parts | other.parts
+        )
     if not words:
         return Wanted(counting(text), frozenset(), {})
     unit = counting(words[-1])
@@ -158,6 +165,25 @@ def _name_at(tokens: list[tuple[str, str]], i: int, asked: Wanted | None) -> tup
             return names[spelled], i + length
     if asked is not None and asked.own and singular(word) in asked.own:
         return asked.unit if len(asked.unit.kinds) == 1 else counting(word), _past_own(tokens, i, asked)
+    if asked is not None and len(word) > 2 and word.isalpha():
+        slipped = _slipped(word, asked)
+        return None if slipped is None else (slipped, i + 1)
+    return None
+
+
+@lru_cache(maxsize=1024)
+def _slipped(word: str, asked: Wanted) -> Unit | None:
+    """The asked unit, or one it is made of, with a spelling slip: `fet`, `grms`, `metters`."""
+    from rapidfuzz.distance import OSA
+
+    for spelling, unit in _names()[0].items():
+        if unit in asked.parts and len(spelling) > 3:
+            allowed = 1 if len(spelling) < 8 else 2
+            if OSA.distance(word, spelling, score_cutoff=allowed) <= allowed:
+                return unit
+    for noun in asked.own:
+        if len(noun) > 4 and OSA.distance(singular(word), noun, score_cutoff=1) <= 1:
+            return asked.unit if len(asked.unit.kinds) == 1 else counting(noun)
     return None
 
 
@@ -188,6 +214,9 @@ def _power_at(tokens: list[tuple[str, str]], i: int) -> tuple[int, int]:
 
 def _factor_at(tokens: list[tuple[str, str]], i: int, asked: Wanted | None) -> tuple[Unit, int] | None:
     power = 0
+    if i < len(tokens) and (glued := _GLUED.match(tokens[i][1])) and glued.group(2) in _names()[0]:
+        power = 2 if glued.group(1) == "sq" else 3
+        return _names()[0][glued.group(2)] ** power, i + 1  # sqft
     if i < len(tokens) and tokens[i][1] in _SQUARE | _CUBIC:
         power = 2 if tokens[i][1] in _SQUARE else 3
         i += 1
