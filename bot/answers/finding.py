@@ -29,6 +29,10 @@ class Finding:
         return self if _RANK[self.verdict] >= _RANK[other.verdict] else other
 
 
+def _two_units(one: Finding, other: Finding) -> bool:
+    return one.unit is not None and other.unit is not None and one.unit != other.unit
+
+
 def all_the_same(findings: list[Finding]) -> Finding:
     """Several ways to say one thing are fine, two different answers are not graded."""
     first = findings[0]
@@ -38,8 +42,7 @@ def all_the_same(findings: list[Finding]) -> Finding:
                 raise Unreadable("several-answers")
             if not first.value.same_as(other.value):
                 raise Unreadable("several-answers")
-        elif UNIT in (first.verdict, other.verdict) and first.verdict != other.verdict:
-            if first.unit is not None and other.unit is not None and first.unit != other.unit:
-                raise Unreadable("several-answers")  # 12 cm or 12 cm2
+        elif (first.verdict == UNIT) != (other.verdict == UNIT) and _two_units(first, other):
+            raise Unreadable("several-answers")  # 12 cm or 12 cm2
         first = first.better(other)
     return first

@@ -275,13 +275,19 @@ def _other_pi(
         return None
     values = [*USUAL_PI, _NEAR_PI]
     for used in values:
-        amount_of_pi = target / used
-        if amount_of_pi != half_up(amount_of_pi, 2):
-            continue
-        for other in values:
-            if half_up(amount_of_pi * other, places) == near:
-                return FORM, "pi-value"
+        for amount_of_pi in _short_multiples(target, used, places):
+            for other in values:
+                if half_up(amount_of_pi * other, places) == near:
+                    return FORM, "pi-value"
     return None
+
+
+def _short_multiples(target: Fraction, pi: Fraction, places: int) -> list[Fraction]:
+    """Short numbers of which the target may be π times, rounded: 36 for 113.0, since 36 x 3.14 is 113.04."""
+    exact = target / pi
+    halves = half_up(2 * exact, 0) / 2
+    found = [halves] if half_up(halves * pi, places) == target else []
+    return [*found, exact] if exact == half_up(exact, 2) else found
 
 
 _NEAR_PI = Fraction(314159265359, 10**11)
