@@ -6,7 +6,7 @@ import importlib
 
 import typer
 
-AREAS = ("running", "checking", "content", "simulating", "saying")
+AREAS = ("running", "checking", "content", "printing", "simulating", "saying")
 
 app = typer.Typer(
     name="evensum",

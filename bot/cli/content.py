@@ -164,13 +164,16 @@ def standards(
 
     evensum standards --pdf standards.pdf
     """
-    from bot.cli.standards import as_data, as_pdf, as_text
+    from bot.cli.standards import as_data, as_text
     from bot.course.load import load_with_faults
     from bot.course.standards import coverage
 
-    found = coverage(load_with_faults(content)[0])
+    course, _ = load_with_faults(content)
+    found = coverage(course)
     if pdf is not None:
-        pdf.write_bytes(as_pdf(found))
+        from bot.cli.printing import printed
+
+        pdf.write_bytes(printed(course, "standards"))
         _say(f"{pdf} is written.")
     elif as_json:
         _say(json.dumps(as_data(found), ensure_ascii=False, indent=2))

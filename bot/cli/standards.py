@@ -1,11 +1,11 @@
-"""The table of standards for a terminal, for programs and as a PDF."""
+"""The table of standards for a terminal, and for programs."""
 
 from __future__ import annotations
 
-from itertools import groupby
 from typing import Any
 
-from bot.course.standards import OURS, Coverage, Met
+from bot.course.standards import OURS, Coverage
+from bot.school.course_papers import by_domain
 
 BY_PARTS = "by its parts"
 
@@ -13,7 +13,7 @@ BY_PARTS = "by its parts"
 def as_text(found: Coverage) -> str:
     """A line a standard, with a count of what is met below."""
     lines: list[str] = []
-    for (grade, domain), rows in _grouped(found):
+    for (grade, domain), rows in by_domain(found):
         lines.append(f"\nGrade {grade}: {domain}")
         for row in rows:
             lessons = ", ".join(lesson.title for lesson in row.lessons) or (
@@ -51,47 +51,6 @@ def as_data(found: Coverage) -> dict[str, Any]:
             for grade, count, missing in _counts(found)
         ],
     }
-
-
-def as_pdf(found: Coverage) -> bytes:
-    """The same on paper, for a family's records. Raises CannotMake."""
-    from bot.pictures import Pictures
-    from bot.pictures.course_papers import StandardsTable
-
-    parts = [
-        (
-            f"Grade {grade}: {domain}",
-            [
-                (
-                    row.standard.code,
-                    row.standard.gist,
-                    ", ".join(lesson.title for lesson in row.lessons) or (BY_PARTS if row.parts_met else ""),
-                    str(row.items or ""),
-                    ", ".join(test.title for test in row.tests),
-                )
-                for row in rows
-            ],
-        )
-        for (grade, domain), rows in _grouped(found)
-    ]
-    intro = [
-        "Codes of the Common Core State Standards for Mathematics (2010). What each asks is said in our own short "
-        "words; please read the standard itself where it is published.",
-        *(
-            f"Grade {grade}: {count - len(missing)} of {count} met by the lessons that are written."
-            for grade, count, missing in _counts(found)
-        ),
-    ]
-    pictures = Pictures()
-    try:
-        return pictures.make_now("standards", StandardsTable("Standards and lessons", parts, intro=intro))
-    finally:
-        pictures.close()
-
-
-def _grouped(found: Coverage) -> list[tuple[tuple[int, str], list[Met]]]:
-    rows = groupby(found.rows, lambda row: (row.standard.grade, row.standard.domain))
-    return [(key, list(group)) for key, group in rows]
 
 
 def _counts(found: Coverage) -> list[tuple[int, int, tuple[str, ...]]]:

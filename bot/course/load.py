@@ -7,6 +7,7 @@ from fractions import Fraction
 from pathlib import Path
 
 from bot.course.faults import CourseErrors, Fault, nearest
+from bot.course.formulas import FormulaPart, read_formulas
 from bot.course.glossary import GlossaryWord, read_words
 from bot.course.lesson import HandsOn, Lesson, MisstepNote, Strategy, TestBlueprint, Unit, Written
 from bot.course.lesson_file import read_hands_on, read_lesson, read_warm_up
@@ -100,6 +101,10 @@ class _Reader:
             plurals=self.plurals,
             lists=self.lists,
             glossary=self._glossary(unit_of),
+            formulas=self._formulas(unit_of),
+            materials=tuple(
+                (_text(row.get("thing")), _text(row.get("for"))) for row in _rows(plan.get("materials"))
+            ),
             stressed=self._listed("glossary/stressed.txt"),
             known_words=self._listed("known-words.txt"),
         )
@@ -180,6 +185,19 @@ class _Reader:
                 fix = nearest(word.lesson, order)
                 self.faults.append(Fault("glossary", word.file, word.line, what, fix, f"word {word.term}"))
         return tuple(sorted(words, key=lambda word: order.get(word.lesson, len(order))))
+
+    def _formulas(self, unit_of: Mapping[LessonId, int]) -> tuple[FormulaPart, ...]:
+        path = self.folder / "formulas.yaml"
+        if not path.is_file():
+            return ()
+        text = path.read_text(encoding="utf-8")
+        source = Source(self._name(path), text.splitlines(), None, [], self.faults)
+        parts = tuple(read_formulas(source, read_yaml(source, Written(text, 1), "")))
+        for row in (row for part in parts for row in part.rows):
+            if row.lesson not in unit_of:
+                what = f"No unit holds a lesson called '{row.lesson}'."
+                self.faults.append(Fault("formulas", row.file, row.line, what, nearest(row.lesson, unit_of)))
+        return parts
 
     def _listed(self, name: str) -> frozenset[str]:
         """The lines of a plain list; a line that begins with # is a note."""

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TypeVar
 
+from bot.course.formulas import FormulaPart
 from bot.course.glossary import GlossaryWord
 from bot.course.lesson import (
     HandsOn,
@@ -59,6 +60,9 @@ class Course:
     """Lessons of tutors' own, learned while the course is in use; found by id only, never planned by itself."""
     glossary: tuple[GlossaryWord, ...] = ()
     """The words of the course, in the order of its lessons."""
+    formulas: tuple[FormulaPart, ...] = ()
+    materials: tuple[tuple[str, str], ...] = ()
+    """Things that are wanted all year, and what for; those of hands-on lessons are named there."""
     stressed: frozenset[str] = frozenset()
     """Words that cards set in bold to lean on them: no terms."""
     known_words: frozenset[str] = frozenset()

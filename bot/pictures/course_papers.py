@@ -5,6 +5,7 @@ Column headings and intros come in as words of the reader's language; English st
 
 from __future__ import annotations
 
+import unicodedata
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from itertools import groupby
@@ -126,12 +127,19 @@ def standards(data: StandardsTable) -> bytes:
 def glossary(data: Glossary) -> bytes:
     """Words of the course from A to Z."""
     head = _head(data.words, "word", "meaning", "example", "lesson")
-    entries = sorted(data.entries, key=lambda entry: entry[0].casefold())
+    entries = sorted(data.entries, key=lambda entry: _letters(entry[0]))
     tables = [
         TableOf(letter, head if n == 0 else [], list(group), (1.6, 4, 2.6, 2))
-        for n, (letter, group) in enumerate(groupby(entries, lambda entry: entry[0][:1].upper()))
+        for n, (letter, group) in enumerate(groupby(entries, lambda entry: _letters(entry[0])[:1].upper()))
     ]
     return course_list(CourseList(data.title, tables, data.under, look=data.look))
+
+
+def _letters(word: str) -> str:
+    """A word as it is put in order: small letters, accents off (í stands with i)."""
+    return "".join(
+        one for one in unicodedata.normalize("NFKD", word.casefold()) if not unicodedata.combining(one)
+    )
 
 
 def formula_sheet(data: FormulaSheet) -> bytes:
