@@ -133,6 +133,9 @@ def _first_only(tree: Tree) -> Faulty:
             if mixed and mixed[1] and mixed_in(k) and not mixed_in(k)[1]:  # type: ignore[index]
                 whole = mixed_in(k)[0]  # type: ignore[index]
                 yield "first-term-only", number(whole * mixed[0] + mixed[1])
+        left, right = mixed_in(tree.left), mixed_in(tree.right)
+        if left and right and left[1] and right[1]:  # whole by whole, part by part
+            yield "first-term-only", number(left[0] * right[0] + left[1] * right[1])
     if isinstance(tree, Divide):
         inside = ungrouped(tree.left)
         if isinstance(inside, (Add, Subtract)):
@@ -183,6 +186,9 @@ def _left_to_right(tree: Tree) -> Faulty:
         if letters_in(right) and not isinstance(ungrouped(right.right), (Add, Subtract)):
             return  # 5 - 2x as 3x: unlike terms combined
         yield "left-to-right", type(right)(Group(type(tree)(tree.left, right.left)), Group(right.right))
+    if isinstance(tree, (Add, Subtract)) and isinstance(tree.right, Power) and not letters_in(tree):
+        power = tree.right
+        yield "left-to-right", Power(Group(type(tree)(tree.left, power.base)), power.exponent)
     if isinstance(tree, Multiply) and isinstance(tree.right, Power):
         yield "left-to-right", Power(Group(Multiply(tree.left, tree.right.base)), tree.right.exponent)
     if isinstance(tree, Divide) and isinstance(tree.left, (Add, Subtract)):

@@ -26,6 +26,7 @@ class Line:
 
 # Reading a line ---------------------------------------------------------------------------------------------
 
+_TICKS = re.compile(r"[✓✔✅👍]")
 _RELATION = re.compile(r"[=<>≤≥≈]")
 _PERCENT_CHANGE = re.compile(r"([\d.]+) (increased|decreased|raised|reduced|more|less|off) by ([\d./ ]+)%")
 _OF = re.compile(r"(?<=[\d%)]) (?:of|de) (?=[\d(])")
@@ -35,13 +36,15 @@ _WORDS = re.compile(
 _NOTE = re.compile(
     r"^(?:[-+*/÷:] ?\(?-?[\d./]*[a-z]?\)?[ ,|]*)+$|^[|: ]*[-+*/÷:] ?[\d./]+[a-z]?(?: [-+*/÷:] ?[\d./]+[a-z]?)*[| ]*$"
 )
+_BARE = re.compile(r"-? ?[\d./]+")
+_NAMED = re.compile(r"[a-z] ?=")  # x = 5 or -5
 _TOLD = re.compile(r"[a-z]{3}|\bis\b")
 _KEPT = frozenset(("or", "and", "sqrt", "abs"))
 
 
 def read_line(text: str, before: Line | None) -> Line | None:
     """What a line states; None for words alone and notes of what is done. Raises Unreadable."""
-    text = small(normal(text[: 4 * LONGEST]))
+    text = _TICKS.sub("", small(normal(text[: 4 * LONGEST])))
     if len(text) > LONGEST:
         raise Unreadable("too-long")
     text = without_reason(text)
@@ -52,11 +55,13 @@ def read_line(text: str, before: Line | None) -> Line | None:
         return None
     nearly = "≈" in piece
     piece = piece.replace("≈", "=").strip("= ") if goes_on else piece.replace("≈", "=")
-    trees = []
+    trees: list[Tree] = []
     for option in re.split(r" ?\bor\b ?|(?<=\d), ?(?=[a-z] ?=)", piece):
         if not option.strip():
             raise Unreadable("unfinished")
         option = re.sub(r"\+ ?/ ?-", "±", option)
+        if trees and isinstance(trees[-1], Equation) and (bare := _BARE.fullmatch(option.strip())):
+            option = f"{named.group()} {bare.group()}" if (named := _NAMED.match(piece)) else option
         for one in (option.replace("±", "+"), option.replace("±", "-")) if "±" in option else (option,):
             trees.append(_tree(one))
     told = bool(_TOLD.search(text)) and not re.search(r"[=<>≤≥≈]|\banswer|\bequals\b", text)

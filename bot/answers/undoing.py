@@ -100,6 +100,10 @@ def _factor_undone(tree: Equation | Inequality, i: int, part: tuple[int, Tree], 
             yield "wrong-inverse", _two(tree, i, rest, Subtract(there, Group(k)))
             yield "wrong-inverse", _two(tree, i, rest, Add(there, Group(k)))
             yield "one-side-only", _two(tree, i, rest, there)
+            others = terms(there)
+            for n, (sign, other) in enumerate(others if 1 < len(others) <= 6 else []):
+                shared = [*others[:n], (sign, Divide(Group(other), Group(k))), *others[n + 1 :]]
+                yield "first-term-only", _two(tree, i, rest, summed(shared))
             yield "operands-swapped", _two(tree, i, rest, Divide(Group(k), Group(there)))
 
 

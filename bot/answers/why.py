@@ -16,7 +16,18 @@ from bot.maths.algebra import (
     proportional,
 )
 from bot.maths.exact import ONE, Beyond, normal_form, plus
-from bot.maths.tree import Divide, Equation, Inequality, every
+from bot.maths.tree import (
+    Add,
+    Divide,
+    Equation,
+    Inequality,
+    Multiply,
+    Percent,
+    Power,
+    Root,
+    Subtract,
+    every,
+)
 
 # What happened ----------------------------------------------------------------------------------------------
 
@@ -33,8 +44,10 @@ def why_expression(before: Tree, after: Tree) -> str | None:
                 return name
         except (Undefined, Beyond, ArithmeticError):
             continue
-    if any(node for node in every(before) if type(node).__name__ == "Root"):
+    if any(isinstance(node, Root) or _power_of_group(node) for node in every(before)):
         return None
+    if _taken_out_of_one(before, after):
+        return "first-term-only"
     if _as_decimal_digits(before, after):
         return "fraction-as-decimal"
     if one_number_changed(before, after):
@@ -43,7 +56,9 @@ def why_expression(before: Tree, after: Tree) -> str | None:
         typed, right = target.rational(), value_of(before)
         if typed is None or right is None:
             return None
-        return "sign-lost" if typed == -right != 0 else "arithmetic"
+        if typed == -right != 0:
+            return "sign-lost"
+        return "point-misplaced" if _tens_off(before, typed, right) else "arithmetic"
     try:
         right_form = normal_form(before)
     except (Undefined, Beyond):
@@ -53,6 +68,37 @@ def why_expression(before: Tree, after: Tree) -> str | None:
         if len(off) == 1:
             return "sign-lost" if target.top[off[0]] == -right_form.top[off[0]] else "arithmetic"
     return None
+
+
+def _power_of_group(node: Tree) -> bool:
+    """`(3x)^2` or `(a + b)^2`: what goes wrong there is no slip of arithmetic."""
+    return isinstance(node, Power) and isinstance(ungrouped(node.base), (Add, Subtract, Multiply))
+
+
+def _taken_out_of_one(before: Tree, after: Tree) -> bool:
+    """`6x + 9` as `3(2x + 9)`: the factor taken out of one term, the other left as it was."""
+    after = ungrouped(after)
+    if not isinstance(after, Multiply):
+        return False
+    try:
+        whole = normal_form(before).top
+        for factor, bracket in ((after.left, after.right), (after.right, after.left)):
+            k = value_of(factor)
+            if k is None or k in (0, 1) or not isinstance(ungrouped(bracket), (Add, Subtract)):
+                continue
+            inside = normal_form(bracket).top
+            if inside.keys() == whole.keys() and all(whole[t] in (c, k * c) for t, c in inside.items()):
+                return len({whole[t] == c for t, c in inside.items()}) == 2
+    except (Undefined, Beyond):
+        pass
+    return False
+
+
+def _tens_off(before: Tree, typed: Fraction, right: Fraction) -> bool:
+    """The digits are right and the point is not, after a calculation with decimals."""
+    if not right or typed / right not in (Fraction(1, 100), Fraction(1, 10), 10, 100):
+        return False
+    return any(isinstance(one, Percent) or (shown_places(one) or 0) > 0 for one in every(before))
 
 
 def _as_decimal_digits(before: Tree, after: Tree) -> bool:
