@@ -13,6 +13,7 @@ from bot.course.lesson import HandsOn, Lesson
 from bot.course.load import load_with_faults
 from bot.course.prove_template import TemplateReport, check_template
 from bot.course.rules import lesson_faults, skill_faults
+from bot.course.spelling import misspelt
 from bot.course.word_rules import glossary_faults
 from bot.course.year import Course
 
@@ -53,7 +54,7 @@ def check_folder(
     nothing away from the others.
     """
     course, faults = load_with_faults(folder)
-    faults = [*faults, *glossary_faults(course)]
+    faults = [*faults, *glossary_faults(course), *misspelt(course)]
     reports: list[TemplateReport] = []
     chosen = [holder for holder in course.holders if only in holder.file]
     for holder, found in zip(chosen, _each(course, chosen, draws, min(processes, len(chosen))), strict=True):

@@ -28,7 +28,7 @@ minutes: 10
 # Card
 
 The idea in 60 to 120 words, in short sentences that a twelve-year-old reads alone. Say why it works, not only how.
-Maths stands in backticks: `3 + 4 = 7`. A new term stands between two pairs of stars once,
+What is calculated stands between two marks: `3 + 4 = 7`. A new term stands between two pairs of stars once,
 in the lesson it belongs to, and has its meaning in the glossary.
 
 Write over this text. It is long enough to pass, so that the rest of the file can be checked from the start.

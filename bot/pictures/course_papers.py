@@ -129,7 +129,7 @@ def glossary(data: Glossary) -> bytes:
     head = _head(data.words, "word", "meaning", "example", "lesson")
     entries = sorted(data.entries, key=lambda entry: _letters(entry[0]))
     tables = [
-        TableOf(letter, head if n == 0 else [], list(group), (1.6, 4, 2.6, 2))
+        TableOf(letter, head if n == 0 else [], list(group), (2.3, 3.7, 2.6, 1.9))
         for n, (letter, group) in enumerate(groupby(entries, lambda entry: _letters(entry[0])[:1].upper()))
     ]
     return course_list(CourseList(data.title, tables, data.under, look=data.look))
