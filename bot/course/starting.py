@@ -39,7 +39,7 @@ A picture comes last, as a block that begins with figure and its kind; the handb
 
 One problem with fixed numbers. Work out `12 + 30`.
 
-1. `12 + 30` Each line follows from the one above. The maths comes first, then the reason.
+1. `12 + 30` Each line follows from the one above. The working comes first, then the reason.
 2. `42` The last line is the answer.
 
 # Missteps
