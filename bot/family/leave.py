@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import csv
 import io
 import zipfile
 from datetime import date, datetime, timedelta
@@ -18,6 +17,7 @@ from bot.records.wishes import Wish
 from bot.school.asking import Asked
 from bot.school.changes import Did, Scene, Step, propose
 from bot.school.names import take_household
+from bot.school.spreadsheet import csv_text
 from bot.school.wishes import WishKind
 from bot.vocabulary import HouseholdId
 
@@ -61,8 +61,8 @@ def archive(rows: dict[str, list[dict[str, object]]]) -> bytes:
     with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as into:
         into.writestr("about.txt", ABOUT)
         into.writestr("rows.json", msgspec.json.format(msgspec.json.encode({"schema": SCHEMA, "rows": rows})))
-        into.writestr("days.csv", _csv(_days(rows)))
-        into.writestr("answers.csv", _csv(_answers(rows)))
+        into.writestr("days.csv", csv_text(_days(rows)))
+        into.writestr("answers.csv", csv_text(_answers(rows)))
     return packed.getvalue()
 
 
@@ -104,19 +104,6 @@ def _answers(rows: dict[str, list[dict[str, object]]]) -> list[list[object]]:
             ]
         )
     return lines
-
-
-def _csv(lines: list[list[object]]) -> str:
-    text = io.StringIO()
-    csv.writer(text, lineterminator="\r\n").writerows([[_safe(cell) for cell in line] for line in lines])
-    return text.getvalue()
-
-
-def _safe(cell: object) -> object:
-    """A cell that no spreadsheet takes for a formula; plain numbers stay as they are."""
-    if not isinstance(cell, str) or cell[:1] not in ("=", "+", "-", "@", "\t", "\r"):
-        return cell
-    return cell if cell.lstrip("+-").replace(".", "", 1).isdecimal() else f"'{cell}"
 
 
 def erase(asked: Asked) -> list[Message]:

@@ -144,3 +144,110 @@ class PagesShown(Message, frozen=True, kw_only=True):
     name: str
     date: str
     pages: tuple[tuple[str, str], ...]
+
+
+class RecordDay(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A school day of a record. `minutes` is 0 where nobody took the time."""
+
+    date: str
+    kind: str
+    lessons: tuple[str, ...] = ()
+    minutes: int = 0
+    on_paper: bool = False
+    items: int = 0
+    solved: int = 0
+
+
+class RecordLesson(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A lesson of a record, on the day on which it was first met."""
+
+    date: str
+    n: int
+    unit: str
+    title: str
+    standards: tuple[str, ...] = ()
+
+
+class RecordTest(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A test of a record."""
+
+    date: str
+    title: str
+    right: int
+    out_of: int
+
+
+class UnitStanding(msgspec.Struct, frozen=True, omit_defaults=True):
+    """How the lessons of a unit stand: steady, shaky or not met, in the order of the course."""
+
+    title: str
+    states: tuple[str, ...]
+
+
+class RecordOf(msgspec.Struct, frozen=True, omit_defaults=True):
+    """What is kept of a stretch of days, both ends in. Dates are ISO dates."""
+
+    student: StudentId
+    name: str
+    household: str
+    tutor: str
+    first: str
+    last: str
+    course: str
+    days: tuple[RecordDay, ...] = ()
+    lessons: tuple[RecordLesson, ...] = ()
+    tests: tuple[RecordTest, ...] = ()
+    hands_on: tuple[tuple[str, str], ...] = ()
+    standards: tuple[tuple[str, str, tuple[str, ...]], ...] = ()
+    """(Code, what it asks, titles of the lessons that meet it)."""
+    samples: tuple[tuple[str, str], ...] = ()
+    units: tuple[UnitStanding, ...] = ()
+    met_by: tuple[tuple[str, int], ...] = ()
+    """Lessons met by each date, for the year chart."""
+
+    @property
+    def minutes(self) -> int:
+        """Time at work of all days."""
+        return sum(day.minutes for day in self.days)
+
+    @property
+    def on_paper(self) -> int:
+        """Days on paper, whose time nobody took."""
+        return sum(1 for day in self.days if day.on_paper)
+
+
+class RecordsShown(Message, frozen=True, kw_only=True):
+    """What a record of some days would hold, with buttons for the papers and the files."""
+
+    student: StudentId
+    name: str
+    first: str
+    last: str
+    opened: int
+    minutes: int
+    on_paper: int
+    lessons: int
+    tests: int
+    hands_on: int
+    standards: int
+    samples: int
+    side: str = "f"
+
+
+class RecordPaper(Message, frozen=True, kw_only=True):
+    """A record as a PDF: for the drawer, or (`handover`) for the next tutor or school."""
+
+    record: RecordOf
+    made: str
+    handover: bool = False
+    size: str = "a4"
+    big: bool = False
+
+
+class RecordTables(Message, frozen=True, kw_only=True):
+    """A record as files for a spreadsheet: (name, content)."""
+
+    name: str
+    first: str
+    last: str
+    files: tuple[tuple[str, bytes], ...]

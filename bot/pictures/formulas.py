@@ -5,8 +5,13 @@ Text that it can't read ($4.50, 7 R 2) is set as it stands, as data.
 
 from __future__ import annotations
 
+import re
+
 from bot.course.item import RunKind, runs
 from bot.maths import Unreadable, read, typst
+
+_THOUSANDS = re.compile(r"(?<![\d.,(])\d{1,3}(?:,\d{3})+(?![\d,])|(?<=\()\d{1,3}(?:,\d{3})+(?![\d,)])")
+"""A number with commas between its thousands. In a list or a point there is a space behind each comma."""
 
 
 class Formulas:
@@ -27,7 +32,7 @@ class Formulas:
         if kind is not RunKind.MATHS:
             return [kind.value, text]
         try:
-            code = typst(read(text))
+            code = _code(text)
         except (Unreadable, ValueError):
             return ["shown", text]
         if code not in self._codes:
@@ -37,3 +42,12 @@ class Formulas:
     def source(self) -> str:
         """The formulas as a list for the layout file. Each was written by us from a tree that our grammar read."""
         return "#let formulas = (" + "".join(f"$ {code} $, " for code in self._codes) + ")\n"
+
+
+def _code(text: str) -> str:
+    """Maths as code for the typesetter; 10,000 is one number and keeps its comma."""
+    grouped = {found[0].replace(",", ""): found[0] for found in _THOUSANDS.finditer(text)}
+    code = typst(read(_THOUSANDS.sub(lambda found: found[0].replace(",", ""), text)))
+    for digits, written in grouped.items():
+        code = re.sub(rf"(?<![\d.]){digits}(?!\d)", f'"{written}"', code)
+    return code

@@ -98,6 +98,9 @@ class Record:
     year: Year | None = None
     skills: SkillMap | None = None
     look: Look = field(default_factory=Look)
+    intro: Sequence[str] = ()
+    blanks: Sequence[str] = ()
+    """Words with a line behind which somebody may write by hand."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,7 +159,9 @@ def letter(data: Letter) -> bytes:
 def record(data: Record) -> bytes:
     """A record for a family's files, as long as the tables are."""
     formulas = Formulas()
-    blocks: list[Block] = [*_facts(data.facts)]
+    blocks: list[Block] = [{"is": "text", "runs": formulas.text(text)} for text in data.intro]
+    blocks += _facts(data.facts)
+    blocks += [{"is": "blank", "runs": formulas.text(blank)} for blank in data.blanks]
     if data.year:
         blocks.append(_picture(year(data.year), 11))
     for table in data.tables:

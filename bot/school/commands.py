@@ -76,6 +76,13 @@ SPECS: tuple[Spec, ...] = (
     Spec("doubts", _T, "look", ("/doubts",), ("dudas",)),
     Spec("digest", _GROWN_UP, "look", ("/digest {student}", "/digest {student} {past}"), ("resumen",)),
     Spec("letter", _GROWN_UP, "look", ("/letter {student}", "/letter {student} pdf {past}"), ("carta",)),
+    Spec(
+        "records",
+        _GROWN_UP,
+        "look",
+        ("/records {student}", "/records {student} pdf", "/records {student} csv", "/records {student} handover"),
+        ("registro",),
+    ),
     Spec("pages", _GROWN_UP, "look", ("/pages {student}", "/pages {student} {past}"), ("fotos",)),
     Spec("sheet", _GROWN_UP, "look", ("/sheet {student}", "/sheet {student} big"), ("hoja",)),
     Spec("key", _GROWN_UP, "look", ("/key {student}",), ("soluciones",)),

@@ -4,7 +4,17 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from bot.messages import KeyPaper, LetterPaper, Message, PagesShown, SheetPaper, WeekLetter
+from bot.messages import (
+    KeyPaper,
+    LetterPaper,
+    Message,
+    PagesShown,
+    RecordPaper,
+    RecordsShown,
+    RecordTables,
+    SheetPaper,
+    WeekLetter,
+)
 from bot.records import days, files, people
 from bot.records.days import Stage
 from bot.records.people import Student
@@ -12,6 +22,7 @@ from bot.school import dates
 from bot.school.asking import Asked, Function
 from bot.school.names import take_student
 from bot.school.planning import open_date
+from bot.school.record import record_of, tables_of
 from bot.school.sheets import Sheet, paper_size, sheet_for, without_answers
 from bot.school.weekly import monday_of, week_of, year_so_far
 from bot.school.when import Span, fold, take_dates
@@ -21,6 +32,10 @@ BIG = frozenset({"big", "grande", "large"})
 PDF = frozenset({"pdf", "print", "imprimir"})
 
 
+CSV = frozenset({"csv", "spreadsheet", "tabla", "tablas"})
+HANDOVER = frozenset({"handover", "entrega"})
+LONGEST = 3 * 366
+"""Days that one record may reach over."""
 AHEAD = timedelta(days=14)
 """How far ahead a sheet may be printed: the further, the less it knows of how the days until then go."""
 
@@ -154,10 +169,65 @@ def pages(asked: Asked) -> list[Message]:
     return [PagesShown(to=asked.person.chat, name=student.name, date=on.isoformat(), pages=tuple(found))]
 
 
+def records(asked: Asked) -> list[Message]:
+    """What is kept of some days, else of all since the first: in a message, on paper, or for a spreadsheet."""
+    wanted = Wanted(asked, past=True)
+    words = set(map(fold, wanted.left.split()))
+    csv, handover = bool(words & CSV), bool(words & HANDOVER)
+    wanted.left = " ".join(word for word in wanted.left.split() if fold(word) not in CSV | HANDOVER)
+    span = wanted.only_dates(asked)
+    student, today = wanted.student, wanted.today
+    first = span.first if span else student.first_day or today
+    last = span.last if span and span.last > span.first else today
+    if first > today or last < first or (last - first).days > LONGEST:
+        raise asked.wrong("why-record-range", student)
+    found = record_of(asked.s, asked.school, student, first, min(last, today), today)
+    if csv:
+        return [
+            RecordTables(
+                to=asked.person.chat,
+                name=found.name,
+                first=found.first,
+                last=found.last,
+                files=tables_of(found),
+            )
+        ]
+    if wanted.pdf or handover:
+        return [
+            RecordPaper(
+                to=asked.person.chat,
+                record=found,
+                made=today.isoformat(),
+                handover=handover,
+                size=wanted.size,
+                big=wanted.big,
+            )
+        ]
+    return [
+        RecordsShown(
+            to=asked.person.chat,
+            student=student.id,
+            name=found.name,
+            first=found.first,
+            last=found.last,
+            opened=len(found.days),
+            minutes=found.minutes,
+            on_paper=found.on_paper,
+            lessons=len(found.lessons),
+            tests=len(found.tests),
+            hands_on=len(found.hands_on),
+            standards=len(found.standards),
+            samples=len(found.samples),
+            side=asked.side,
+        )
+    ]
+
+
 FUNCTIONS: dict[str, Function] = {
     "letter": letter,
     "sheet": sheet,
     "key": key,
     "pages": pages,
+    "records": records,
 }
 """Commands that a parent and a tutor have alike."""

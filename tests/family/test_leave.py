@@ -18,6 +18,7 @@ from bot.family import leave
 from bot.messages import ConsentAsked, EraseKept, Exported, NoSuchCommand, NotLinked, TutorTold, WrongCommand
 from bot.records import files, people
 from bot.records.base import all_tables, transaction
+from bot.school import spreadsheet
 from bot.vocabulary import Part
 
 SECRET = "8128000496"
@@ -77,7 +78,7 @@ def test_the_export_has_every_attempt_of_the_database(tove: Somebody, group: Gro
     ],
 )
 def test_no_cell_is_taken_for_a_formula(cell: str, safe: str) -> None:
-    assert leave._safe(cell) == safe
+    assert spreadsheet.safe(cell) == safe
 
 
 def test_asking_to_erase_stops_everything_at_once_and_erases_nothing_yet(

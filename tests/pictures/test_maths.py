@@ -53,3 +53,21 @@ def test_a_formula_that_comes_twice_is_kept_once():
         ["maths", "0"],
         ["words", " again."],
     ]
+
+
+@pytest.mark.parametrize(
+    ("written", "code"),
+    [
+        ("10,000", '"10,000"'),
+        ("4,000 + 5,000", '"4,000" + "5,000"'),
+        ("(1,000 + 2) * 3", '("1,000" + 2) times 3'),
+        ("1,234,567.5", '"1,234,567".5'),
+        ("(2, 300)", "(2, 300)"),
+        ("(10,100)", "(10, 100)"),
+        ("1, 234", "1, 234"),
+    ],
+)
+def test_a_number_of_thousands_is_one_number_and_a_list_stays_a_list(written, code):
+    formulas = Formulas()
+    assert formulas.text(f"`{written}`") == [["maths", "0"]]
+    assert formulas.source() == f"#let formulas = ($ {code} $, )\n"

@@ -11,6 +11,7 @@ from bot.chat.render import (
     glossary,
     own,
     papers,
+    records,
     reply,
     standing,
     tutoring,
@@ -21,7 +22,7 @@ from bot.chat.rendered import Rendered
 from bot.chat.words import words_for
 from bot.messages import Message
 
-FILLED = (assessment, common, day, evening, family, glossary, own, papers, reply, standing, tutoring, year)
+FILLED = (assessment, common, day, evening, family, glossary, own, papers, records, reply, standing, tutoring, year)
 """The modules whose import fills RENDERERS."""
 
 

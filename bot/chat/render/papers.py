@@ -5,8 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, timedelta
 
-from babel.dates import format_date
-
+from bot.chat.render.paper_shapes import (
+    chart_words,
+    day_names,
+    duration,
+    look,
+    marked,
+    table,
+    typed,
+    year_chart,
+)
 from bot.chat.render.registry import button, renders, say
 from bot.chat.rendered import Document, Drawing, Kept, Picture, Rendered
 from bot.chat.words import Text, Words, bold, join
@@ -20,47 +28,11 @@ from bot.messages import (
     WeekLetterLine,
     WeekOf,
     WeekTest,
-    YearSoFar,
 )
 
 FEW = 5
 """Answers below which we say that there are only few (common practice, no source)."""
 MOST_TITLES = 4
-
-
-def duration(words: Words, minutes: int) -> Text:
-    """Minutes in words."""
-    return words("paper-time", hours=minutes // 60, minutes=minutes % 60)
-
-
-def typed(text: str) -> str:
-    """What somebody typed, for a typesetter: without what would be read as a mark."""
-    return text.replace("`", "'").replace("*", "·")
-
-
-def look(words: Words, size: str, big: bool, made: str, footer: str = "") -> dict[str, object]:
-    """How a paper is set."""
-    return {"size": size, "big": big, "language": words.language, "footer": footer, "made": made}
-
-
-def chart_words(words: Words) -> dict[str, str]:
-    """The words of charts in the reader's language, by the charts' own keys."""
-    keys = ("first", "later", "unsolved", "rest", "lessons", "done", "planned", "finish", "steady", "shaky")
-    found = {key: words.label(f"chart-{key}") for key in keys}
-    signs = {"d": "day-done", "p": "partly", "t": "test", "n": "not-opened", "o": "off", ".": "to-come"}
-    found |= {sign: words.label(f"chart-{key}") for sign, key in signs.items()}
-    return {**found, "not met": words.label("chart-not-met")}
-
-
-def day_names(words: Words) -> list[str]:
-    """Short names of the weekdays, Monday first."""
-    monday = date(2024, 1, 1)
-    return [format_date(monday + timedelta(days=n), "EEE", locale=words.locale) for n in range(7)]
-
-
-def month_names(words: Words) -> list[str]:
-    """Short names of the months."""
-    return [format_date(date(2024, n, 1), "MMM", locale=words.locale) for n in range(1, 13)]
 
 
 def week_chart(words: Words, week: WeekOf) -> dict[str, object]:
@@ -72,21 +44,6 @@ def week_chart(words: Words, week: WeekOf) -> dict[str, object]:
         "name": week.name,
         "words": chart_words(words),
         "day_names": day_names(words),
-    }
-
-
-def year_chart(words: Words, year: YearSoFar, name: str) -> dict[str, object]:
-    """A year as the year chart takes it."""
-    return {
-        "start": year.start,
-        "end": year.end,
-        "lessons": year.lessons,
-        "done": [list(each) for each in year.done],
-        "finish_first": year.early or None,
-        "finish_last": year.late or None,
-        "name": name,
-        "words": chart_words(words),
-        "month_names": month_names(words),
     }
 
 
@@ -216,7 +173,7 @@ def _standing(words: Words, week: WeekOf) -> list[dict[str, object]]:
     if not rows:
         return []
     head = [words.label(f"letter-{key}") for key in ("lesson", "stands", "answers")]
-    return [_table(words.label("letter-standing"), head, rows, (4, 1.4, 2.2), words.label("letter-unsure"))]
+    return [table(words.label("letter-standing"), head, rows, (4, 1.4, 2.2), marked(words("letter-unsure")))]
 
 
 def _answers(words: Words, answers: int) -> str:
@@ -235,7 +192,7 @@ def _tests(words: Words, week: WeekOf) -> list[dict[str, object]]:
             "letter-test", title=test.title, day=words.date(test.date), right=test.right, out_of=test.out_of
         )
         note = words.label("letter-test-note" if rows else "letter-test-all", out_of=test.out_of)
-        tables.append(_table(heading, head if rows else [], rows, (2, 4, 1.4, 1.4), note))
+        tables.append(table(heading, head if rows else [], rows, (2, 4, 1.4, 1.4), note))
     return tables
 
 
@@ -243,23 +200,11 @@ def _plan(words: Words, week: WeekOf) -> list[dict[str, object]]:
     if not week.coming:
         return []
     rows = [[words.date(iso), _what(words, kind, lesson, test)] for iso, kind, lesson, test in week.coming]
-    return [_table(words.label("letter-plan"), [], rows, (2, 4), words.label("letter-plan-note"))]
+    return [table(words.label("letter-plan"), [], rows, (2, 4), words.label("letter-plan-note"))]
 
 
 def _what(words: Words, kind: str, lesson: str, test: str) -> str:
     return test or lesson or words.label(f"ahead-{kind}").rstrip(".")
-
-
-def _table(
-    heading: str, head: Sequence[str], rows: Sequence[Sequence[str]], shares: Sequence[float], note: str = ""
-) -> dict[str, object]:
-    return {
-        "heading": heading,
-        "head": list(head),
-        "rows": [list(row) for row in rows],
-        "shares": list(shares),
-        "note": note,
-    }
 
 
 def _sheet_data(words: Words, m: SheetPaper | KeyPaper) -> dict[str, object]:
@@ -267,7 +212,7 @@ def _sheet_data(words: Words, m: SheetPaper | KeyPaper) -> dict[str, object]:
     return {
         "title": words.label("sheet-title", day=day),
         "under": words.label("sheet-under", name=m.name, items=len(m.rows)),
-        "intro": words("sheet-intro").words(),
+        "intro": marked(words("sheet-intro")),
         "items": [_sheet_item(words, row) for row in m.rows],
         "key_title": words.label("sheet-key"),
         "look": look(words, m.size, m.big, m.date, words.label("sheet-footer", name=m.name, day=day)),
@@ -275,7 +220,7 @@ def _sheet_data(words: Words, m: SheetPaper | KeyPaper) -> dict[str, object]:
 
 
 def _sheet_item(words: Words, row: SheetRow) -> dict[str, object]:
-    source = words.label("sheet-source", lesson=row.source) if row.source else ""
+    source = marked(words("sheet-source", lesson=row.source)) if row.source else ""
     if row.calculator:
         source = " · ".join(filter(None, [source, words.label("sheet-calculator")]))
     return {

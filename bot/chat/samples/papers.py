@@ -11,8 +11,16 @@ from bot.messages import (
     Message,
     MissedItem,
     PagesShown,
+    RecordDay,
+    RecordLesson,
+    RecordOf,
+    RecordPaper,
+    RecordsShown,
+    RecordTables,
+    RecordTest,
     SheetPaper,
     SheetRow,
+    UnitStanding,
     WeekLetter,
     WeekLetterLine,
     WeekOf,
@@ -86,6 +94,40 @@ ROWS = (
 )
 SHEET = SheetPaper(to=TO, student=WREN, name="Wren", date="2026-09-15", rows=ROWS, fixed=True, side="f")
 
+RECORD = RecordOf(
+    student=WREN,
+    name="Wren",
+    household="Bramble",
+    tutor="Ines",
+    first="2026-09-14",
+    last="2026-10-02",
+    course="Pre-algebra at Harrow Mill",
+    days=(
+        RecordDay("2026-09-14", "lesson", ("Negative numbers",), 41, False, 16, 15),
+        RecordDay("2026-09-15", "lesson", ("Order of operations", "Primes"), 0, True, 16, 14),
+        RecordDay("2026-09-16", "test", (), 47),
+        RecordDay("2026-10-02", "light", (), 24, False, 14, 14),
+    ),
+    lessons=(
+        RecordLesson("2026-09-14", 1, "Numbers and number sense", "Negative numbers", ("6.NS.C.5",)),
+        RecordLesson(
+            "2026-09-15", 2, "Numbers and number sense", "Order of operations", ("6.EE.A.1", "5.OA.A.1")
+        ),
+        RecordLesson("2026-09-15", 3, "Numbers and number sense", "Primes", ("4.OA.B.4",)),
+    ),
+    tests=(RecordTest("2026-09-16", "Test 1", 17, 20),),
+    hands_on=(("2026-09-15", "A number line across the room"),),
+    standards=(
+        ("4.OA.B.4", "Find factor pairs and multiples; tell primes from composites.", ("Primes",)),
+        ("6.NS.C.5", "Use signed numbers for amounts with two directions.", ("Negative numbers",)),
+    ),
+    samples=(("2026-09-15", "page one"), ("2026-09-15", "")),
+    units=(
+        UnitStanding("Numbers and number sense", ("steady", "steady", "shaky", "not met", "not met")),
+        UnitStanding("Ratios and rates", ("not met", "not met", "not met")),
+    ),
+    met_by=(("2026-09-14", 0), ("2026-09-14", 1), ("2026-09-15", 3)),
+)
 SAMPLES: tuple[Message, ...] = (
     WeekLetter(to=TO, key="week/7", week=WEEK),
     WeekLetter(
@@ -113,4 +155,28 @@ SAMPLES: tuple[Message, ...] = (
     KeyPaper(to=TO, student=WREN, name="Wren", date="2026-09-15", rows=ROWS),
     PagesShown(to=TO, name="Wren", date="2026-09-15", pages=(("AgACA1", "page one"), ("AgACA2", ""))),
     PagesShown(to=TO, name="Wren", date="2026-09-15", pages=()),
+    RecordsShown(
+        to=TO,
+        student=WREN,
+        name="Wren",
+        first="2026-09-14",
+        last="2027-06-11",
+        opened=171,
+        minutes=6712,
+        on_paper=9,
+        lessons=118,
+        tests=22,
+        hands_on=1,
+        standards=74,
+        samples=31,
+    ),
+    RecordPaper(to=TO, record=RECORD, made="2026-10-02"),
+    RecordPaper(to=TO, record=RECORD, made="2026-10-02", handover=True, size="letter"),
+    RecordTables(
+        to=TO,
+        name="Wren",
+        first="2026-09-14",
+        last="2026-10-02",
+        files=(("tests.csv", b"date,test,right,items\r\n"), ("columns.txt", b"All files: CSV.\n")),
+    ),
 )

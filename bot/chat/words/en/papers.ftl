@@ -123,3 +123,91 @@ holds-printed = a printed sheet, { $key_days }
 why-no-sheet = { $name } has no review on { $date_day }.
 why-no-sheet-then = There is no sheet for { $name } on { $date_day }. Sheets are made for today and the next two weeks.
 button-print = To print
+
+# Records
+records-head = **{ $name }**, { $first } to { $last }
+records-days = { $opened ->
+    [one] One school day
+   *[other] { $opened } school days
+  }, time at work { $time }.
+records-paper = { $days ->
+    [one] One of the days was on paper, so nobody took its time.
+   *[other] { $days } of the days were on paper, so nobody took their time.
+  }
+records-lessons = { $count ->
+    [one] One lesson met.
+   *[other] { $count } lessons met.
+  }
+records-tests = { $count ->
+    [one] One test.
+   *[other] { $count } tests.
+  }
+records-hands-on = { $count ->
+    [one] One hands-on lesson.
+   *[other] { $count } hands-on lessons.
+  }
+records-standards = Standards that these lessons meet: { $count }.
+records-samples = Photos of work: { $count }. */pages* shows them.
+records-law = What a family has to keep, and for how long, differs from place to place. Please look up the rules of yours; this is only what was written down here.
+records-csv = **{ $name }**, { $first } to { $last }: files for a spreadsheet. *columns.txt* says what each column holds.
+button-record-pdf = For the drawer (PDF)
+button-record-csv = For a spreadsheet
+button-record-handover = For the next tutor or school
+record-here = **{ $name }**: the record of { $first } to { $last }.
+record-file = record
+record-title = Mathematics
+record-under = { $first } to { $last } · { $name } · household { $household } · tutor: { $tutor }
+record-footer = { $name } · mathematics · { $first } to { $last }
+handover-here = **{ $name }**: for the next tutor or school, { $first } to { $last }. No mark is worked out; there is a line on which a parent may write one.
+handover-file = year
+handover-title = A year of mathematics
+handover-course = **The course.** { $course }, a one-year course at home with a tutor, for ages of about 11 to 14.
+handover-way = **How it was taught.** On a usual day: number facts or mental arithmetic, a short lesson with a worked example, four guided items, and a mixed review of earlier lessons that come back at growing distances. Each answer was checked at once, and a worked solution followed what stayed unsolved. A test stands about twice in each unit, without a clock.
+handover-units = **Units of the course:** { $units }.
+record-days = School days
+record-time = Time
+record-time-paper = { $days ->
+    [one] one day on paper isn’t in that
+   *[other] { $days } days on paper aren’t in that
+  }
+record-lessons = Lessons
+record-tests = Tests
+record-hands-on = Hands-on lessons
+record-standards = Standards met by these lessons
+record-samples = Photos of work
+record-day = Day
+record-what = Lesson, or kind of day
+record-minutes = Minutes
+record-solved = Solved
+record-on-paper = on paper
+record-kind-lesson = lesson begun
+record-kind-light = review, light day
+record-kind-review-only = review
+record-kind-small = small day
+record-kind-gentle = review after days away
+record-kind-test = test
+record-kind-off-season = ten minutes of the off-season
+record-kind-missed = –
+record-kind-placement = a look at where to start
+record-caption = What was written with it
+record-samples-note = The photos themselves are in the chat, and in the files that */export* speaks of.
+record-test = Test
+record-right = Right
+record-tests-note = Right answers of those asked. No mark is worked out, and twenty items are a small look.
+record-task = Task
+record-first-met = First met
+record-lesson = Lesson
+record-unit = Unit
+record-code = Code
+record-gist = What it asks, in short
+record-met-by = Met by
+record-standards-note = Codes of the Common Core State Standards for Mathematics (2010); the words are ours. A lesson that meets a standard was met; that doesn’t say how firmly it stands.
+record-hours = Days and hours
+record-month = Month
+record-firm = What stands firm, in lessons
+record-firm-note = *Steady*, *shaky* and *not met* are what the answers up to the day of this paper make likely. It is a guess from a limited number of answers, not a measurement, and it fades with time: please ask before you build on it.
+record-blank-mark = Mark, if a parent wishes to write one (none is worked out here):
+record-blank-by = Signed:
+record-blank-date = Date:
+command-records = What was done in some days, for the drawer, a spreadsheet, or the next tutor or school.
+why-record-range = Please give a stretch of days that has begun, three years at most.

@@ -123,3 +123,91 @@ holds-printed = una hoja impresa, { $key_days }
 why-no-sheet = { $name } no tiene repaso el { $date_day }.
 why-no-sheet-then = No hay hoja de { $name } para el { $date_day }. Se hacen hojas para hoy y las dos semanas siguientes.
 button-print = Para imprimir
+
+# Registros
+records-head = **{ $name }**, del { $first } al { $last }
+records-days = { $opened ->
+    [one] Un día de clase
+   *[other] { $opened } días de clase
+  }, tiempo de trabajo { $time }.
+records-paper = { $days ->
+    [one] Uno de los días fue en papel, así que nadie midió su tiempo.
+   *[other] { $days } de los días fueron en papel, así que nadie midió su tiempo.
+  }
+records-lessons = { $count ->
+    [one] Una lección vista.
+   *[other] { $count } lecciones vistas.
+  }
+records-tests = { $count ->
+    [one] Una prueba.
+   *[other] { $count } pruebas.
+  }
+records-hands-on = { $count ->
+    [one] Una lección práctica.
+   *[other] { $count } lecciones prácticas.
+  }
+records-standards = Estándares que cumplen estas lecciones: { $count }.
+records-samples = Fotos de trabajos: { $count }. */pages* las muestra.
+records-law = Lo que una familia debe guardar, y durante cuánto tiempo, cambia de un lugar a otro. Mire por favor las reglas del suyo; esto es solo lo que aquí quedó anotado.
+records-csv = **{ $name }**, del { $first } al { $last }: archivos para una hoja de cálculo. *columns.txt* dice (en inglés) qué hay en cada columna.
+button-record-pdf = Para guardar (PDF)
+button-record-csv = Para hoja de cálculo
+button-record-handover = Para la próxima escuela
+record-here = **{ $name }**: el registro del { $first } al { $last }.
+record-file = registro
+record-title = Matemáticas
+record-under = Del { $first } al { $last } · { $name } · familia { $household } · tutora o tutor: { $tutor }
+record-footer = { $name } · matemáticas · del { $first } al { $last }
+handover-here = **{ $name }**: para quien enseñe después o para la escuela, del { $first } al { $last }. No se calcula ninguna nota; hay una línea donde un padre o una madre puede escribirla.
+handover-file = curso
+handover-title = Un curso de matemáticas
+handover-course = **El curso.** { $course }, un curso de un año en casa con una tutora o un tutor, para edades de unos 11 a 14 años.
+handover-way = **Cómo se enseñó.** En un día normal: operaciones básicas o cálculo mental, una lección corta con un ejemplo resuelto, cuatro ejercicios guiados y un repaso mezclado de lecciones anteriores, que vuelven cada vez más separadas. Cada respuesta se revisó al momento, y lo que quedó sin resolver llevó una solución paso a paso. Hay una prueba unas dos veces por unidad, sin reloj.
+handover-units = **Unidades del curso:** { $units }.
+record-days = Días de clase
+record-time = Tiempo
+record-time-paper = { $days ->
+    [one] un día en papel no está incluido
+   *[other] { $days } días en papel no están incluidos
+  }
+record-lessons = Lecciones
+record-tests = Pruebas
+record-hands-on = Lecciones prácticas
+record-standards = Estándares que cumplen estas lecciones
+record-samples = Fotos de trabajos
+record-day = Día
+record-what = Lección o tipo de día
+record-minutes = Minutos
+record-solved = Resueltos
+record-on-paper = en papel
+record-kind-lesson = lección empezada
+record-kind-light = repaso, día ligero
+record-kind-review-only = repaso
+record-kind-small = día corto
+record-kind-gentle = repaso tras unos días fuera
+record-kind-test = prueba
+record-kind-off-season = diez minutos en vacaciones
+record-kind-missed = –
+record-kind-placement = una mirada a por dónde empezar
+record-caption = Lo que se escribió con ella
+record-samples-note = Las fotos están en el chat y en los archivos de los que habla */export*.
+record-test = Prueba
+record-right = Aciertos
+record-tests-note = Aciertos de los que se preguntaron. No se calcula ninguna nota, y veinte ejercicios son una mirada pequeña.
+record-task = Tarea
+record-first-met = Vista por primera vez
+record-lesson = Lección
+record-unit = Unidad
+record-code = Código
+record-gist = Lo que pide, en breve (en inglés)
+record-met-by = Lo cumple
+record-standards-note = Códigos de los Common Core State Standards for Mathematics (2010); las palabras son nuestras. Que una lección cumpla un estándar dice que se vio, no lo firme que está.
+record-hours = Días y horas
+record-month = Mes
+record-firm = Lo que está firme, en lecciones
+record-firm-note = *Firme*, *inseguro* y *sin ver* es lo que hacen probable las respuestas hasta el día de este papel. Es una suposición a partir de un número limitado de respuestas, no una medida, y se apaga con el tiempo: por favor pregunte antes de construir encima.
+record-blank-mark = Nota, si un padre o una madre quiere escribirla (aquí no se calcula ninguna):
+record-blank-by = Firma:
+record-blank-date = Fecha:
+command-records = Lo que se hizo en unos días: para guardar, para una hoja de cálculo o para la próxima escuela.
+why-record-range = Escriba por favor unos días que ya hayan empezado, tres años como mucho.
