@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -60,6 +61,9 @@ _AFTER_IN = frozenset(
 )
 
 
+_PLAIN = re.compile(r"-?\d{1,15}(?:/\d{1,15})?")
+
+
 def read_amounts(text: str, want: Expected | None, form: str, asked: Wanted | None = None) -> list[Amount]:
     """All numbers of one side of an answer, in order, each with its unit.
 
@@ -67,8 +71,14 @@ def read_amounts(text: str, want: Expected | None, form: str, asked: Wanted | No
     """
     if asked is None and want is not None:
         asked = want.asked
-    text, negative = rewritten(text, want, form, asked)
-    parts = _Scan(text, asked).parts()
+    if _PLAIN.fullmatch(text):
+        negative = False
+        parts: list[tuple[str, Unit | None, str | None, str]] = [
+            (text, None, None, "")
+        ]  # as most replies are: nothing to take apart
+    else:
+        text, negative = rewritten(text, want, form, asked)
+        parts = _Scan(text, asked).parts()
     if not parts:
         raise Unreadable("no-number")
     found = _compound(parts, asked)

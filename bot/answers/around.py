@@ -91,6 +91,8 @@ _TAIL = re.compile(
 )  # fmt: skip
 
 
+_PLACES = re.compile(r"\.\d+$")
+_POINT_FIRST = re.compile(r"\.[\d(]")
 _REPEATS = re.compile(r"\.\d+ ?\.\.+$")
 _DOTS_FIRST = re.compile(r" ?\.\.+")
 _SMILEY = re.compile(r"(?:^| )(?:[:;]['-]?[()dpo]+|xd+|<3|\^\^|:v)$")
@@ -110,6 +112,8 @@ def small(text: str) -> str:
 
 def trimmed(text: str) -> str:
     """Without quotation marks around and punctuation behind; dots that repeat a decimal stay."""
+    if text[:1].isdigit() and text[-1:].isdigit():
+        return text
     text = _SMILEY.sub("", text.strip(" \n`_"))
     if text[:1] == "=" and len(text) > 1:
         text = text.lstrip("= ") or text
@@ -124,10 +128,10 @@ def trimmed(text: str) -> str:
     if end != text:
         tail = text[len(end) :]
         dots = tail.strip(" ")[:3]
-        if dots.startswith("..") and re.search(r"\.\d+$", end):
+        if dots.startswith("..") and _PLACES.search(end):
             return end + (dots if dots == "..." else "..")
         text = end.rstrip(" ,") if ".." in tail else end
-    return text.lstrip(" .!?;" if not re.match(r"[.][\d(]", text) else " ")
+    return text.lstrip(" ") if _POINT_FIRST.match(text) else text.lstrip(" .!?;")
 
 
 def asks_for_help(text: str) -> bool:

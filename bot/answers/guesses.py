@@ -11,6 +11,7 @@ from bot.answers.expected import Expected
 from bot.answers.key import Key
 from bot.answers.shapes import bare, shape
 from bot.maths import normal
+from bot.maths.build import number_from
 from bot.maths.exact import Quotient
 from bot.maths.tree import Mixed, Percent
 
@@ -74,11 +75,13 @@ def _percents(amount: Amount, typed: Fraction, right: Fraction, key: Key) -> Ite
 def _tens(typed: Fraction, right: Fraction) -> Iterator[str]:
     if not typed or not right:
         return
-    ratio = abs(typed / right)
-    for power in range(1, 7):
-        if ratio in (10**power, Fraction(1, 10**power)):
-            yield "point-misplaced"
-            return
+    ratio = typed / right
+    top, bottom = abs(ratio.numerator), ratio.denominator
+    if (top in _TENS and bottom == 1) or (bottom in _TENS and top == 1):
+        yield "point-misplaced"
+
+
+_TENS = frozenset(10**power for power in range(1, 7))
 
 
 _SIXTY = {
@@ -208,19 +211,19 @@ def _with_roots(typed: Quotient, right: Quotient) -> Iterator[str]:
 # Several numbers ------------------------------------------------------------------------------------------------
 
 
+_DASH_BETWEEN = re.compile(r"(\d)\s*-\s*(?=\d)")
+_NUMBERS = re.compile(r"(-?)(?:(\d+) (?=\d+/))?(\d*\.?\d+)(?:/(\d+))?")
+
+
 def numbers_in(text: str) -> list[Fraction] | None:
     """All plain numbers and fractions of a text, in order."""
     found = []
-    text = re.sub(r"(\d)\s*-\s*(?=\d)", r"\1 -", text.replace("- ", "-"))
-    for piece in re.findall(r"-?\d+ \d+/\d+|-?\d*\.?\d+(?:/\d+)?", text):
-        whole, space, part = piece.partition(" ")
-        try:
-            number = Fraction(whole)
-            if space:
-                number = number - Fraction(part) if whole.startswith("-") else number + Fraction(part)
-        except (ValueError, ZeroDivisionError):
+    text = _DASH_BETWEEN.sub(r"\1 -", text.replace("- ", "-"))
+    for minus, whole, top, bottom in _NUMBERS.findall(text):
+        if bottom and not int(bottom):
             return None
-        found.append(number)
+        size = number_from(top).value / int(bottom or 1) + int(whole or 0)
+        found.append(-size if minus else size)
     return found if len(found) <= 30 else None
 
 

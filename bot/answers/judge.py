@@ -115,8 +115,25 @@ def _graded(text: str, key: Key) -> Finding:
     form = key.form
     if form in NAMING:
         return _named(text, key)
-    if asks_for_help(text):
-        return Finding(Verdict.HELP)
+    if not _BARE.fullmatch(text):
+        if asks_for_help(text):
+            return Finding(Verdict.HELP)
+        text = _peeled(text, form)
+    if key.accept is not None:
+        key = accepting(text, key)
+    if form in NUMBER_FORMS:
+        return grade_number(text, key, expected_of(key.answer, key.unit))
+    if form in ("expression", "expression-any", "factored"):
+        if form == "factored" and is_product_of_primes(key.answer):
+            return grade_primes(text, key, expected_of(key.answer, None))
+        return grade_expression(text, key, expected_of(key.answer, None))
+    if form == "prime-factors":
+        return grade_primes(text, key, expected_of(key.answer, None))
+    return OTHERS[form](text, key)
+
+
+def _peeled(text: str, form: str) -> str:
+    """The answer without what stands around it. Raises Unreadable."""
     if "<" in text and _MARKUP.search(text):
         raise Unreadable("code")
     text = without_reason(without_help(text))
@@ -135,17 +152,7 @@ def _graded(text: str, key: Key) -> Finding:
         raise Unreadable("no-number")
     if len(text) > LONGEST_ANSWER:
         raise Unreadable("too-long")
-    if key.accept is not None:
-        key = accepting(text, key)
-    if form in NUMBER_FORMS:
-        return grade_number(text, key, expected_of(key.answer, key.unit))
-    if form in ("expression", "expression-any", "factored"):
-        if form == "factored" and is_product_of_primes(key.answer):
-            return grade_primes(text, key, expected_of(key.answer, None))
-        return grade_expression(text, key, expected_of(key.answer, None))
-    if form == "prime-factors":
-        return grade_primes(text, key, expected_of(key.answer, None))
-    return OTHERS[form](text, key)
+    return text
 
 
 def _named(text: str, key: Key) -> Finding:
@@ -160,6 +167,8 @@ def _named(text: str, key: Key) -> Finding:
         return Finding(Verdict.HELP)
 
 
+_BARE = re.compile(r"-?\d{1,15}(?:[./]\d{1,15})?")
+"""A number with nothing around it, as many replies are."""
 _MARKUP = re.compile(r"</ ?[a-z]+ ?>|<(?:br|div|script|span|img)\b[^<]*>")
 _ANSWER = re.compile(r"^a ?: ?(?=\S)")
 _ARROWS = re.compile(r" ?(?:-+>|→) ?")

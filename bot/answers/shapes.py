@@ -46,6 +46,8 @@ def bare(tree: Tree) -> Tree:
 
 def shape(tree: Tree) -> str:
     """One of WORKED_OUT, or "unworked" where an operation is left to do."""
+    if type(tree) is Number:
+        return _shape(tree)
     for n, _ in enumerate(every(tree)):
         if n > MOST_NODES:
             return "unworked"

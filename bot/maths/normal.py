@@ -81,11 +81,9 @@ _RAISED = dict(zip("⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻ⁿˣʸᵃᵇᵐ⁽⁾", "0
 _LOWERED = dict(zip("₀₁₂₃₄₅₆₇₈₉", "0123456789", strict=True))
 _KEPT_PICTURES = frozenset("👍👎✅❌✓✔✗✘°√∛π∞∅±∓≈~<>=+-|^$¢£€¥%")
 
-_PLAIN = re.compile(r"[\n !-Z_a-z{}]*")  # no backslash, bracket-, caret-, tilde- or bar-rule of below
 _RUN_RAISED = re.compile("[" + "".join(map(re.escape, _RAISED)) + "]+")
 _RUN_VULGAR = re.compile("(?<=([0-9]))?([" + "".join(_VULGAR) + "])")
 _OVERLINED = re.compile(r"(?<=[.,\d])((?:\d[\u0304\u0305\u0307])+)")
-_DOUBLED = re.compile(r"&gt;|&lt;|\*\*|<=|=<|=>|>=|!=|=/=|<>|\+ ?/? ?-(?=[\d(. ])|\+/-")
 _ONE = {
     "&gt;": ">",
     "&lt;": "<",

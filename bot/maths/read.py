@@ -5,10 +5,10 @@ from __future__ import annotations
 import re
 from pathlib import Path
 
-from bot.maths.build import SideBySide
+from bot.maths.build import SideBySide, number_from
 from bot.maths.machine import Machine, Stopped, machine
 from bot.maths.normal import normal
-from bot.maths.tree import Call, Number, Tree, every
+from bot.maths.tree import Call, Divide, Negative, Number, Tree, every
 
 LONGEST = 400
 """Characters, after normalising, of one formula; a sheet or working lines are split before."""
@@ -27,6 +27,7 @@ STUDENT_WORDS = frozenset(("abs", "sqrt"))
 _GRAMMAR = Path(__file__).with_name("maths.lark")
 _OPEN_CLOSE = str.maketrans("[]{};", "()(),")
 _BARS = re.compile(r"\|([^|]*)\|")
+_NUMERAL = re.compile(r"(-?)(\d{1,15}(?=/|$)|\d{0,15}\.\d{1,15}$)(?:/(\d{1,15}))?")
 _TOWER = re.compile(r"(?:\^[^+*/=<>,]*){5}")
 
 
@@ -64,6 +65,8 @@ def read(text: str, door: str = "formula") -> Tree:
 
 def read_normal(text: str, door: str = "formula") -> Tree:
     """As `read`, of a text that is normal already and not longer than LONGEST."""
+    if (plain := _NUMERAL.fullmatch(text)) is not None and door in ("reply", "formula"):
+        return _numeral(*plain.groups())
     if "|" in text:
         text = _BARS.sub(r"abs(\1)", text)
     text = text.translate(_OPEN_CLOSE)
@@ -79,6 +82,14 @@ def read_normal(text: str, door: str = "formula") -> Tree:
     if "(" in text:
         _check_words(tree, text, door)
     return tree
+
+
+def _numeral(minus: str, number: str, bottom: str | None) -> Tree:
+    """A plain number or fraction, as most replies are: what the machine would build, without it."""
+    tree: Tree = number_from(number)
+    if bottom:
+        tree = Divide(tree, number_from(bottom), bar=True)
+    return Negative(tree) if minus else tree
 
 
 def the_machine() -> Machine:
