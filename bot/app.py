@@ -26,6 +26,7 @@ from bot.chat.side import ChatSide, Hook, Line, Saying
 from bot.clock.leavings import Leavings
 from bot.clock.ticks import Ticks
 from bot.course.usable import usable_course
+from bot.maths.algebra import load_sympy
 from bot.messages import Message
 from bot.now import Clock, DemoClock, RealClock
 from bot.pictures.worker import Pictures
@@ -60,9 +61,11 @@ class App:
 
     async def run(self, stop: asyncio.Event) -> None:
         """Run until `stop` is set, then finish what is under way."""
+        loading = asyncio.get_running_loop().run_in_executor(None, load_sympy)
         try:
             await self.side.run(stop)
         finally:
+            await loading
             self.pictures.close()
             self.executor.shutdown(wait=True)
             self.engine.dispose()

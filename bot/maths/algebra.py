@@ -77,6 +77,11 @@ def _agree_everywhere(one: Tree, other: Tree) -> bool:
     return agreed > 0
 
 
+def load_sympy() -> None:
+    """Load SymPy, which takes a quarter of a second once: in the background, so that no reply waits for it."""
+    import sympy  # noqa: F401
+
+
 def _sympy_equal(one: Tree, other: Tree) -> bool:
     if sum(1 for _ in every(one)) + sum(1 for _ in every(other)) > MOST_NODES_FOR_SYMPY:
         return False

@@ -81,7 +81,7 @@ def plain_sympy(rows: list[dict[str, str]]) -> tuple[float, float]:
     return len(rows) / clock(work), agreed / len(rows)
 
 
-def math_verify(rows: list[dict[str, str]]) -> tuple[float, float]:
+def math_verify(rows: list[dict[str, str]], rounds: int) -> tuple[float, float]:
     from math_verify import parse, verify
 
     logging.disable(logging.CRITICAL)
@@ -103,7 +103,7 @@ def math_verify(rows: list[dict[str, str]]) -> tuple[float, float]:
         agreed = sum(verdict(row) == row["verdict"] for row in rows)
 
     work()
-    return len(rows) / clock(work), agreed / len(rows)
+    return len(rows) / min(clock(work) for _ in range(rounds)), agreed / len(rows)
 
 
 def import_time() -> float:
@@ -149,7 +149,7 @@ def main() -> int:
     sympy_rate, sympy_right = plain_sympy(ordinary)
     print(f"Plainest SymPy comparison: {sympy_rate:,.0f} rows a second, {sympy_right:.0%} of verdicts right")
     figure("times as fast as the plainest SymPy comparison", rate / sympy_rate, 20, "times", at_most=False)
-    verify_rate, verify_right = math_verify(ordinary)
+    verify_rate, verify_right = math_verify(ordinary, rounds)
     print(f"math-verify: {verify_rate:,.0f} rows a second, {verify_right:.0%} of verdicts right")
     figure("times as fast as math-verify", rate / verify_rate, 6, "times (we aim at 8)", at_most=False)
     return 1 if missed else 0
