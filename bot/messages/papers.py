@@ -251,3 +251,40 @@ class RecordTables(Message, frozen=True, kw_only=True):
     first: str
     last: str
     files: tuple[tuple[str, bytes], ...]
+
+
+class MyView(Message, frozen=True, kw_only=True):
+    """A student's own small view: the week in signs, the lessons met in it, and buttons for more."""
+
+    name: str
+    week: str
+    lessons: tuple[str, ...] = ()
+
+
+class MyWeek(Message, frozen=True, kw_only=True):
+    """A student's own week as a picture. Days are (date, first-try, later-try, unsolved, not reached)."""
+
+    name: str
+    monday: str
+    signs: str
+    days: tuple[tuple[str, int, int, int, int], ...] = ()
+
+
+class MyBest(Message, frozen=True, kw_only=True):
+    """A student's own best, never anybody else's. `per_minute` only where timing is on."""
+
+    name: str
+    facts: tuple[int, int] | None = None
+    per_minute: float | None = None
+    day: tuple[str, int, int] | None = None
+    """The day with most first tries: (date, first tries, items)."""
+    turned: tuple[str, ...] = ()
+    """Lessons that began with misses and now go well."""
+
+
+class MapPicture(Message, frozen=True, kw_only=True):
+    """How the lessons stand, unit by unit, as a picture. `own`: for the student."""
+
+    name: str
+    units: tuple[UnitStanding, ...]
+    own: bool = False

@@ -58,6 +58,7 @@ SPECS: tuple[Spec, ...] = (
     Spec("hint", _CHILD, "day", ("/hint",), ("pista",)),
     Spec("tutor", _CHILD, "day", ("/tutor",)),
     Spec("more", _CHILD, "day", ("/more", "/more weak"), ("extra",)),
+    Spec("mine", _CHILD, "day", ("/mine",), ("mio",)),
     Spec("back", frozenset({Who.SHARED}), "day", ("/back",), ("devolver",)),
     # What grown-ups look at
     Spec("needs", _T, "look", ("/needs",), ("quien",)),
@@ -70,7 +71,7 @@ SPECS: tuple[Spec, ...] = (
         ("manana",),
     ),
     Spec("item", _T, "look", ("/item {student} {n}", "/item {student} g2"), ("ejercicio",)),
-    Spec("map", _T, "look", ("/map {student}",), ("mapa",)),
+    Spec("map", _T, "look", ("/map {student}", "/map {student} picture"), ("mapa",)),
     Spec("pace", _T, "look", ("/pace {student}",), ("ritmo",)),
     Spec("agenda", _T, "look", ("/agenda {student}",)),
     Spec("doubts", _T, "look", ("/doubts",), ("dudas",)),
@@ -96,14 +97,6 @@ SPECS: tuple[Spec, ...] = (
     Spec("items", _T, "next", ("/items {student} 10", "/items {student} auto"), ("cuantos",)),
     Spec("minutes", _GROWN_UP, "next", ("/minutes {student} 30",), ("minutos",)),
     Spec("review", _T, "next", ("/review {student}", "/review {student} {weekday}"), ("repaso",)),
-    Spec(
-        "own",
-        _T,
-        "next",
-        ("/own {student} 2 sacks hold 9 kg. How much is in one? // 4.5 // decimal", "/own"),
-        ("propio",),
-    ),
-    Spec("give", _T, "next", ("/give {student} {own}",), ("regalar",)),
     Spec(
         "own",
         _T,

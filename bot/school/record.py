@@ -83,7 +83,7 @@ def record_of(s: Session, school: School, student: Student, first: date, last: d
         samples=tuple(
             (day.isoformat(), caption) for day, caption in files.files_between(s, student.id, first, last)
         ),
-        units=tuple(_units(s, school, student, today)),
+        units=tuple(units_of(s, school, student, today)),
         met_by=lessons_by_day(s, student.id, first, last),
     )
 
@@ -160,7 +160,7 @@ def _in_order(code: str) -> tuple[object, ...]:
     )
 
 
-def _units(s: Session, school: School, student: Student, today: date) -> Iterable[UnitStanding]:
+def units_of(s: Session, school: School, student: Student, today: date) -> Iterable[UnitStanding]:
     """Unit by unit what the student stands on today, a state for each lesson in the order of the course."""
     believed = memories(s, student.id)
     for unit in school.course.units:

@@ -13,7 +13,7 @@ from bot.messages import Help, InWords, LanguageChosen, Message, NotForYou
 from bot.records import days, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Person
-from bot.school import digest
+from bot.school import digest, mine
 from bot.school.asking import row_number
 from bot.school.commands import find
 from bot.school.glossary import word_shown
@@ -130,6 +130,8 @@ def student(s: Session, here: Here, what: Pressed) -> list[Message]:
             return stuck.look_up_card(s, here, lesson.id) if lesson else gone
         case "language":
             return _language(s, here, ref)
+        case "mine" if ref in mine.SHOWS:
+            return mine.SHOWS[ref](s, here.school, here.student, here.chat, here.at)
         case "define":
             return _define(s, here, what.ref)
         case "card-words":
@@ -210,6 +212,8 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
         return on_day[name](s, here, day) if day else morning.bring_up(s, here)
     if name == "offseason":
         return off_season.asked_for(s, here, what.rest)
+    if name == "mine":
+        return mine.view(s, here.school, here.student, here.chat, here.at)
     if name == "more":
         return _more_practice(s, here, what.rest)
     on_item: dict[str, OnItem] = {"hint": stuck.asked_for_hint, "tutor": stuck.ask_tutor}

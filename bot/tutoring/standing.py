@@ -7,7 +7,7 @@ from datetime import date, timedelta
 
 from bot.course.draw import draw
 from bot.course.item import plain_text
-from bot.messages import AgendaPoint, AgendaShown, MapShown, Message, PaceShown
+from bot.messages import AgendaPoint, AgendaShown, MapPicture, MapShown, Message, PaceShown
 from bot.planner.memory import STEADY, Memory, recall
 from bot.planner.plan_day import seed_of
 from bot.records import attempts, days
@@ -18,9 +18,12 @@ from bot.school import dates, pacing
 from bot.school.asking import Asked
 from bot.school.names import take_student
 from bot.school.planning import open_date
+from bot.school.record import units_of
+from bot.school.when import fold
 from bot.vocabulary import LessonId, Outcome, TemplateId, Verdict
 
 LATELY = timedelta(days=14)
+PICTURE = frozenset({"picture", "imagen"})
 POINTS = 3
 """Skills that an agenda holds."""
 
@@ -28,6 +31,9 @@ POINTS = 3
 def map_(asked: Asked) -> list[Message]:
     """Lessons by unit: steady, shaky, not met."""
     student, rest = take_student(asked)
+    if fold(rest) in PICTURE:
+        units_then = tuple(units_of(asked.s, asked.school, student, dates.today(student, asked.at)))
+        return [MapPicture(to=asked.person.chat, name=student.name, units=units_then)]
     if rest:
         raise asked.wrong("why-only-a-name", student)
     believed = memories(asked.s, student.id)

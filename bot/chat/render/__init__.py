@@ -9,6 +9,7 @@ from bot.chat.render import (
     evening,
     family,
     glossary,
+    mine,
     own,
     papers,
     records,
@@ -22,7 +23,22 @@ from bot.chat.rendered import Rendered
 from bot.chat.words import words_for
 from bot.messages import Message
 
-FILLED = (assessment, common, day, evening, family, glossary, own, papers, records, reply, standing, tutoring, year)
+FILLED = (
+    assessment,
+    common,
+    day,
+    evening,
+    family,
+    glossary,
+    mine,
+    own,
+    papers,
+    records,
+    reply,
+    standing,
+    tutoring,
+    year,
+)
 """The modules whose import fills RENDERERS."""
 
 

@@ -32,7 +32,11 @@ def map_shown(words: Words, m: MapShown) -> Rendered:
                 lines.append(words(key, titles=", ".join(titles)))
     coming = words("map-next", lesson=m.lesson) if m.lesson else Text()
     return say(
-        words("map-head", name=m.name), fitted(words, lines), coming, words("map-note").marked("italic")
+        words("map-head", name=m.name),
+        fitted(words, lines),
+        coming,
+        words("map-note").marked("italic"),
+        buttons=[[button(words, "button-map-picture", f"t-run:map #{m.student} picture")]],
     )
 
 

@@ -211,3 +211,27 @@ record-blank-by = Signed:
 record-blank-date = Date:
 command-records = What was done in some days, for the drawer, a spreadsheet, or the next tutor or school.
 why-record-range = Please give a stretch of days that has begun, three years at most.
+
+# A student's own view
+mine-head = **{ $name }**, this is yours. It only ever looks at you.
+mine-lessons = Met this week: { $titles }.
+button-mine-week = My week
+button-mine-best = My best
+button-mine-map = My map
+mine-best = **{ $name }**, your own best so far:
+mine-facts = Number facts: { $right } of { $out_of } right on one sheet.
+mine-rate = Number facts: { $rate } right a minute.
+mine-day = Review: { $first } of { $out_of } at first go, on { $day }.
+mine-turned = It didn’t go at first, and now it does: { $titles }.
+mine-nothing = There’s nothing to look back at yet. It fills up by itself.
+mine-map-title = **{ $name }**, your map: a mark for each lesson.
+mine-map-guess = Full: it sits. Half: it comes back so that it sits. Empty: still to come. It’s a guess from your answers, and it moves.
+mine-map-unit = { $unit }: { $steady } sit, { $shaky } come back, { $rest } still to come.
+mine-chart-steady = sits
+mine-chart-shaky = comes back
+mine-chart-not-met = still to come
+map-title = **{ $name }**: a mark for each lesson, unit by unit.
+map-guess = A guess from the answers so far, as of today; it fades and moves.
+map-unit = { $unit }: { $steady } steady, { $shaky } shaky, { $rest } not met.
+button-map-picture = As a picture
+command-mine = your own week, your own best, your own map

@@ -211,3 +211,27 @@ record-blank-by = Firma:
 record-blank-date = Fecha:
 command-records = Lo que se hizo en unos días: para guardar, para una hoja de cálculo o para la próxima escuela.
 why-record-range = Escriba por favor unos días que ya hayan empezado, tres años como mucho.
+
+# La vista propia de un estudiante
+mine-head = **{ $name }**, esto es tuyo. Solo te mira a ti.
+mine-lessons = Esta semana viste: { $titles }.
+button-mine-week = Mi semana
+button-mine-best = Lo mejor
+button-mine-map = Mi mapa
+mine-best = **{ $name }**, lo mejor tuyo hasta ahora:
+mine-facts = Operaciones: { $right } de { $out_of } bien en una hoja.
+mine-rate = Operaciones: { $rate } bien por minuto.
+mine-day = Repaso: { $first } de { $out_of } a la primera, el { $day }.
+mine-turned = Al principio no salía y ahora sí: { $titles }.
+mine-nothing = Aún no hay nada que mirar. Se llena solo.
+mine-map-title = **{ $name }**, tu mapa: una marca por lección.
+mine-map-guess = Llena: está firme. Media: vuelve hasta que esté firme. Vacía: está por venir. Es una suposición a partir de tus respuestas, y se mueve.
+mine-map-unit = { $unit }: { $steady } firmes, { $shaky } vuelven, { $rest } por venir.
+mine-chart-steady = firme
+mine-chart-shaky = vuelve
+mine-chart-not-met = por venir
+map-title = **{ $name }**: una marca por lección, unidad por unidad.
+map-guess = Una suposición a partir de las respuestas, a día de hoy; se apaga y se mueve.
+map-unit = { $unit }: { $steady } firmes, { $shaky } inseguras, { $rest } sin ver.
+button-map-picture = Como imagen
+command-mine = tu semana, lo mejor tuyo, tu mapa
