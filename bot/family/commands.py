@@ -11,7 +11,17 @@ from bot.happened import Command, Pressed, Typed
 from bot.messages import Changed, FamilyChanged, Message, NotForYou, TakenBack
 from bot.records import people
 from bot.records.people import Person
-from bot.school import asking, changes, effects, glossary, orders, overview, paperwork, year_orders
+from bot.school import (
+    asking,
+    changes,
+    effects,
+    glossary,
+    orders,
+    overview,
+    paperwork,
+    test_orders,
+    year_orders,
+)
 from bot.school.asking import PARENT, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
@@ -60,6 +70,7 @@ FUNCTIONS: dict[str, Function] = {
     "evening": orders.evening,
     "timing": orders.timing,
     "placement": year_orders.placement,
+    "second": test_orders.second,
     "finish": year_orders.finish,
     "offseason": year_orders.off_season,
     **paperwork.FUNCTIONS,

@@ -17,6 +17,17 @@ class TestWaits(Message, frozen=True, kw_only=True):
     items: int
     minutes: int
     opened: bool = False
+    second: bool = False
+    """It is the second look."""
+
+
+class TestReopened(Message, frozen=True, kw_only=True):
+    """To the student: a test that was handed in is open again; all answers stand as they were."""
+
+    __test__ = False
+
+    day: DayId
+    name: str
 
 
 class TestNoted(AboutItem, frozen=True, kw_only=True):

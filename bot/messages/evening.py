@@ -80,6 +80,10 @@ class Digest(Push, frozen=True, kw_only=True):
     paper: bool = False
     minutes: int = 0
     on_demand: bool = False
+    second_look: bool = False
+    """A second look at the day's test can be set."""
+    side: str = "f"
+    """Who reads it: "f" a parent, "t" the tutor."""
     half_year: tuple[str, str] = ("", "")
     """On the evening of half-year: the range in which the course may be done, as ISO dates."""
     long_break: bool = False

@@ -81,7 +81,12 @@ SPECS: tuple[Spec, ...] = (
         "records",
         _GROWN_UP,
         "look",
-        ("/records {student}", "/records {student} pdf", "/records {student} csv", "/records {student} handover"),
+        (
+            "/records {student}",
+            "/records {student} pdf",
+            "/records {student} csv",
+            "/records {student} handover",
+        ),
         ("registro",),
     ),
     Spec("pages", _GROWN_UP, "look", ("/pages {student}", "/pages {student} {past}"), ("fotos",)),
@@ -107,6 +112,8 @@ SPECS: tuple[Spec, ...] = (
     Spec("give", _T, "next", ("/give {student} {own}",), ("regalar",)),
     Spec("holds", _T, "next", ("/holds {student}",), ("vigente",)),
     Spec("end", _T, "next", ("/end {wish}",), ("terminar",), offered=False),
+    Spec("test", _T, "next", ("/test {student}", "/test {student} 1 {weekday}"), ("prueba",)),
+    Spec("second", _GROWN_UP, "next", ("/second {student}",), ("segunda",)),
     # Days and hours
     Spec("off", _GROWN_UP, "when", ("/off {student} {weekday}", "/off all {range}"), ("libre",)),
     Spec("sick", _GROWN_UP, "when", ("/sick {student}", "/sick {student} 3"), ("enfermo",)),

@@ -15,10 +15,10 @@ from bot.records import attempts, days, people, sheets
 from bot.records.attempts import CHECKER, Attempt
 from bot.records.days import SchoolDay, Sent, Stage
 from bot.records.people import Student
-from bot.school import dates, pacing
+from bot.school import dates, pacing, set_tests, testing
 from bot.school.school import School
 from bot.school.standing import COUNTED, Counts, count_up
-from bot.school.wishes import WishKind, in_force, texts
+from bot.school.wishes import WishKind, in_force, texts, wishes_until
 from bot.vocabulary import ChatId, LessonId, Outcome, Part, Verdict
 
 BREAK = timedelta(days=14)
@@ -36,6 +36,7 @@ def digest(
     *,
     key: str = "",
     on_demand: bool = False,
+    side: str = "f",
 ) -> Digest:
     """How a day went, from the rows as they stand."""
     items = days.items_of(s, day.id)
@@ -91,6 +92,8 @@ def digest(
         paper=day.on_paper,
         minutes=round(day.seconds / 60),
         on_demand=on_demand,
+        second_look=_second_look(s, student, day),
+        side=side,
         half_year=_half_year(s, school, student, day),
         long_break=_long_break(s, student, day, comes),
         **_placed(school, day, items),
@@ -122,6 +125,16 @@ def _placed(school: School, day: SchoolDay, items: Sequence[Sent]) -> dict[str, 
         "start": school.title(LessonId(str(start))) if start else "",
         "sure": sure if isinstance(sure, int) else 0,
     }
+
+
+def _second_look(s: Session, student: Student, day: SchoolDay) -> bool:
+    """Whether the one second look at the day's test is open: offered, and neither had nor set."""
+    found = testing.result_of(s, day)
+    if found is None or not found.offered:
+        return False
+    later = day.date + set_tests.WAITS
+    is_set = any(wish.kind == WishKind.SECOND_LOOK for wish in wishes_until(s, student, day.date, later))
+    return not is_set and not testing.was_looked_at_again(s, student, found, later)
 
 
 def _variant(day: SchoolDay, counts: Counts) -> str:

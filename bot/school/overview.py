@@ -85,7 +85,7 @@ def digest_of(asked: Asked) -> list[Message]:
         on = span.first if span else today
         missing = NoDay(to=asked.person.chat, name=student.name, date=on.isoformat())
         return [missing, *_offer(asked, student)]
-    told = digest(asked.s, asked.school, student, day, asked.person.chat, on_demand=True)
+    told = digest(asked.s, asked.school, student, day, asked.person.chat, on_demand=True, side=asked.side)
     return [told]
 
 

@@ -18,6 +18,7 @@ from bot.school import dates
 from bot.school.history import history_of
 from bot.school.own import lay_over
 from bot.school.school import School
+from bot.school.set_tests import lay_over_test
 from bot.school.wishes import in_force, wishes_for_plan
 
 
@@ -33,7 +34,7 @@ def plan_for(
     history = history_of(s, school, student, on, wishes, calendar)
     wanted = _on_that_day(s, student, wishes, on)
     plan = plan_day(on, school.syllabus, history, wanted, student.id)
-    return lay_over(school, student, on, plan, wishes), wishes
+    return lay_over_test(lay_over(school, student, on, plan, wishes), wishes), wishes
 
 
 def _on_that_day(s: Session, student: Student, wishes: Sequence[Wish], on: date) -> Wishes:

@@ -43,6 +43,10 @@ class WishKind(StrEnum):
     """Lessons that are left out (lessons: list of numbers)."""
     LINK = "link"
     """A page or video of the tutor's own beside a lesson (lesson, url)."""
+    TEST = "test"
+    """A test that was set (test: its number, title, minutes)."""
+    SECOND_LOOK = "second-look"
+    """The one second look at a test (test, of: the test's day, title, minutes); a family may where it is offered."""
     NOTE = "note"
     """A word that the digest carries (text)."""
     OWN_ITEM = "own-item"
@@ -66,6 +70,11 @@ class WishKind(StrEnum):
 def in_force(s: Session, student: Student, on: date) -> list[Wish]:
     """All wishes in force for a student on a day, the oldest first."""
     return wishes_for(s, student.id, student.household, student.tutor, on, on)
+
+
+def wishes_until(s: Session, student: Student, first: date, last: date) -> list[Wish]:
+    """All wishes in force for a student on any day of a range, the oldest first."""
+    return wishes_for(s, student.id, student.household, student.tutor, first, last)
 
 
 def of_kind(wishes: Iterable[Wish], kind: WishKind) -> list[Wish]:

@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime
+from collections.abc import Sequence
+from datetime import datetime
 
 from sqlalchemy.orm import Session
 
@@ -18,47 +19,48 @@ from bot.messages import (
     TestWaits,
     TypeAgain,
 )
-from bot.planner.blueprint import plan_test, read_result
+from bot.planner.blueprint import read_result
+from bot.planner.plan import DayPlan
 from bot.records import attempts, days, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Person, Student
+from bot.records.wishes import Wish
+from bot.school import set_tests, testing
 from bot.school.drawing import draw_all
-from bot.school.planning import what_lies_behind
 from bot.school.school import School
 from bot.school.standing import count_up
+from bot.school.test_orders import MINUTES_AN_ITEM, waits
 from bot.school_day.asking import Here, show
-from bot.vocabulary import ChatId, DayId, ItemId, Outcome, Part, Verdict
+from bot.vocabulary import ChatId, ItemId, Outcome, Part, Verdict
 
-MINUTES_AN_ITEM = 2
 TYPE_AGAIN = (Verdict.FORM, Verdict.UNIT, Verdict.UNREADABLE)
 
 
-def draw_test(s: Session, school: School, student: Student, day: DayId, on: date, number: int) -> None:
-    """Draw the items of a test into a day; they wait until a grown-up opens it."""
-    place = next(test for test in school.syllabus.tests if test.n == number)
-    history, wishes = what_lies_behind(s, school, student, on)
-    picks = plan_test(on, school.syllabus, place, history, wishes, student.id)
-    days.add_items(s, day, student.id, draw_all(school, picks, Part.TEST))
+def draw_test(s: Session, school: School, student: Student, day: SchoolDay) -> None:
+    """Draw the items of a test, or of a second look, into a day; they wait until a grown-up opens it."""
+    of, number = day.notes.get("second_of"), day.notes.get("test")
+    assert isinstance(number, int)
+    if isinstance(of, int):
+        picks = testing.picks_of_second_look(s, school, student, day.date, of)
+    else:
+        picks = testing.picks_of_test(s, school, student, day.date, number)
+    days.add_items(s, day.id, student.id, draw_all(school, picks, Part.TEST))
 
 
-def title_of(school: School, day: SchoolDay) -> str:
-    """A test's title, from the course."""
-    number = day.notes.get("test")
-    return next((test.title for test in school.course.tests if test.n == number), "Test")
+def second_look_of(wishes: Sequence[Wish], plan: DayPlan) -> dict[str, object]:
+    """The day of the test that is looked at a second time, as a day notes it; empty where it is a test itself."""
+    return {"second_of": w.what["of"] for w in set_tests.used_up(wishes, plan) if "of" in w.what}
 
 
-def waits(s: Session, school: School, name: str, day: SchoolDay, to: ChatId) -> TestWaits:
-    """What a grown-up is told before opening the test."""
-    _, items = days.count_items(s, day.id, Part.TEST)
-    return TestWaits(
-        to=to,
-        day=day.id,
-        name=name,
-        title=title_of(school, day),
-        items=items,
-        minutes=items * MINUTES_AN_ITEM,
-        opened=bool(day.notes.get("test_open")),
-    )
+def tell_parents(s: Session, school: School, student: Student, day: SchoolDay) -> list[Message]:
+    """On a test day the parents read what it holds, with the button that opens it."""
+    if "test" not in day.notes:
+        return []
+    return [
+        waits(s, school, student.name, day, each.chat, f"test-waits/{student.id}/{day.date}/{each.chat}")
+        for each in people.parents_of(s, student.id)
+        if each.speaking is None and not each.blocked
+    ]
 
 
 def open_it(
@@ -240,10 +242,11 @@ def _result(s: Session, here: Here, day: SchoolDay) -> TestDone:
         to=here.chat,
         day=day.id,
         name=here.student.name,
-        title=title_of(here.school, day),
+        title=testing.test_title(here.school, day.notes.get("test")),
         right=counts.first_try,
         out_of=len(items),
         firm=tuple(firm),
         rework=tuple(title for title in titles if title not in firm),
-        second_look=read_result(counts.first_try, max(1, len(items))).look_again,
+        second_look=read_result(counts.first_try, max(1, len(items))).look_again
+        and not day.notes.get("second_of"),
     )

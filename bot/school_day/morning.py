@@ -29,7 +29,7 @@ from bot.records import wishes as wishes_kept
 from bot.records.days import Fresh, ItemState, SchoolDay, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
-from bot.school import dates, sheets
+from bot.school import dates, set_tests, sheets
 from bot.school.drawing import draw_all
 from bot.school.planning import plan_for
 from bot.school.school import School
@@ -64,6 +64,7 @@ def make_day(
     }
     if plan.test is not None:
         notes["test"] = plan.test
+        notes |= assessment.second_look_of(wishes, plan)
     if plan.hands_on is not None:
         notes["hands_on"] = plan.hands_on
     day_id = days.add_day(
@@ -89,7 +90,7 @@ def make_day(
     days.add_items(s, day_id, student.id, _numbered(fresh))
     _use_up(s, wishes, plan, on)
     if plan.test is not None:
-        assessment.draw_test(s, school, student, day_id, on, plan.test)
+        assessment.draw_test(s, school, student, days.day(s, day_id))
     if student.first_day is None:
         people.change_student(s, student.id, first_day=on)
     return days.day(s, day_id)
@@ -109,7 +110,7 @@ def _use_up(s: Session, wishes: list[Wish], plan: DayPlan, on: date) -> None:
     """What is the tutor's own and stands in the day is given; what had no room waits for the next day."""
     used = of_kind(wishes, WishKind.OWN_ITEM)[: plan.own_items]
     used += [w for w in of_kind(wishes, WishKind.OWN_LESSON) if w.what.get("lesson") == plan.lesson]
-    for wish in used:
+    for wish in [*used, *set_tests.used_up(wishes, plan)]:
         wishes_kept.end_wish(s, wish.id, on)
 
 
@@ -177,7 +178,7 @@ def push(s: Session, student: Student, school: School, day: SchoolDay, to: ChatI
         key=f"day/{student.id}/{day.date}",
         day=day.id,
         name=student.name,
-        day_kind=day.kind,
+        day_kind="second-look" if day.notes.get("second_of") else day.kind,
         lesson=lesson.title if lesson else "",
         sitting=day.sitting,
         sittings=lesson.sittings if lesson else 1,
@@ -243,10 +244,12 @@ def open_day(
         return []
     chat, shared = where
     soon = [*ends_soon(s, school, student), *_unfinished(s, student, on)]
+    soon += assessment.tell_parents(s, school, student, day)
     if not shared:
         told = [] if student.told else [speaking.tell(s, chat, student, key=f"told/{student.id}")]
         return [*told, push(s, student, school, day, chat), *soon]
-    return [PhoneForStudent(to=chat, key=f"day/{student.id}/{on}", student=student.id, name=student.name)]
+    phone = PhoneForStudent(to=chat, key=f"day/{student.id}/{on}", student=student.id, name=student.name)
+    return [phone, *soon]
 
 
 def bring_up(s: Session, here: Here) -> list[Message]:

@@ -7,7 +7,17 @@ from sqlalchemy.orm import Session
 from bot.happened import Command, Pressed, SentFile, Typed
 from bot.messages import Message, NotForYou
 from bot.records.people import Person
-from bot.school import asking, changes, effects, glossary, orders, overview, paperwork, year_orders
+from bot.school import (
+    asking,
+    changes,
+    effects,
+    glossary,
+    orders,
+    overview,
+    paperwork,
+    test_orders,
+    year_orders,
+)
 from bot.school.asking import TUTOR, Asked, Function, child_speaks
 from bot.school.commands import Who
 from bot.school.school import School
@@ -32,6 +42,7 @@ EFFECTS: changes.Effects = {
     "grading": accept.GRADING,
     "tell": words.TELL,
     "end-wish": holding.END,
+    "reopen": test_orders.REOPEN,
     "own-keep": own.KEEP,
     "own-set": own.SET,
 }
@@ -59,6 +70,8 @@ FUNCTIONS: dict[str, Function] = {
     "review": lasting.review,
     "holds": holding.show,
     "end": holding.end,
+    "test": test_orders.test,
+    "second": test_orders.second,
     "own": own.own_,
     "give": own.give,
     "off": orders.off,

@@ -136,7 +136,9 @@ def _wish_line(asked: Asked, wish: Wish) -> Line | None:
             return Line(f"wish-{wish.kind}", {"title": asked.school.skill_title(str(skill))})
         case WishKind.OWN_ITEM | WishKind.OWN_LESSON:
             return Line(f"wish-{wish.kind}", {"title": str(wish.what.get("title", ""))})
-        case WishKind.SMALL_DAY | WishKind.NO_LESSON | WishKind.PRINTED:
+        case (
+            WishKind.SMALL_DAY | WishKind.NO_LESSON | WishKind.PRINTED | WishKind.TEST | WishKind.SECOND_LOOK
+        ):
             return Line(f"wish-{wish.kind}")
     return None
 

@@ -23,6 +23,8 @@ def test_examples_of_help_work_as_they_stand(group: Group, phone: demo.Phone) ->
     for spec in PARENTS:
         if spec.name == "hand" and phone is demo.TOVE:
             continue  # nobody shares Tove's phone
+        if spec.name == "second":
+            continue  # it needs a test that was handed in: see tests/tutoring/test_set_tests.py
         if spec.name == "keep":
             does(parent, "/erase")
         shown = only(CommandShown, parent.types(f"/help {spec.name}"))

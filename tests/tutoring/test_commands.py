@@ -6,6 +6,8 @@ from support.steering import does, stored, words_of
 
 from bot import family, tutoring
 from bot.messages import Choose, CommandShown, CommandsShown, Message, NoSuchCommand, NotForYou, WrongCommand
+from bot.records import people
+from bot.records.base import transaction
 from bot.school.commands import BY_NAME, SPECS, Who, commands_for
 from bot.vocabulary import Role
 
@@ -37,10 +39,16 @@ def test_help_lists_every_command_of_the_one_who_asks(ines: Somebody, tove: Some
         assert all(f"/{name}" in words_of([shown]) for name in listed)
 
 
-def test_examples_of_help_work_as_they_stand(worked: Somebody, ines: Somebody) -> None:
+def test_examples_of_help_work_as_they_stand(worked: Somebody, ines: Somebody, group: Group) -> None:
     for spec in TUTORS:
         if spec.name == "resume":
             does(ines, "/pause sol")
+        if spec.name == "second":
+            continue  # it needs a test that was handed in: see test_set_tests.py
+        if spec.name == "test":
+            with transaction(group.engine) as s:
+                for student in people.students_of_tutor(s, people.who(s, ines.chat).id):  # type: ignore[union-attr]
+                    people.change_student(s, student.id, lesson=8)
         if spec.name == "give":
             does(ines, "/own wren 2 + 2? // 4")
         if spec.name == "end":

@@ -5,16 +5,24 @@ from __future__ import annotations
 from bot.chat.render.registry import button, renders, say
 from bot.chat.rendered import Button, Rendered
 from bot.chat.words import Text, Words, join, plain
-from bot.messages import TestDone, TestList, TestNoted, TestWaits, TypeAgain
+from bot.messages import TestDone, TestList, TestNoted, TestReopened, TestWaits, TypeAgain
 
 
 @renders(TestWaits)
 def test_waits(words: Words, m: TestWaits) -> Rendered:
     """To a grown-up, before the test."""
-    intro = words("test-intro", title=m.title, items=m.items, minutes=m.minutes)
+    key = "test-intro-second" if m.second else "test-intro"
+    intro = words(key, name=m.name, title=m.title, items=m.items, minutes=m.minutes)
     if m.opened:
         return say(words("test-opened", name=m.name))
     return say(intro, buttons=[[button(words, "button-open-test", f"open-test:{m.day}")]])
+
+
+@renders(TestReopened)
+def test_reopened(words: Words, m: TestReopened) -> Rendered:
+    """Open again."""
+    start = [[button(words, "button-start", f"start:{m.day}")]]
+    return say(words("test-reopened", name=m.name), buttons=start)
 
 
 @renders(TestNoted)

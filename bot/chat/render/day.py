@@ -57,7 +57,7 @@ def day_ready(words: Words, m: DayReady) -> Rendered:
     if m.small_offered:
         lines.append(words("day-ready-small-offer"))
     rows = [[button(words, "button-start", f"start:{m.day}")]]
-    if m.day_kind == "test":
+    if m.day_kind in ("test", "second-look"):
         rows = [[button(words, "button-open-test", f"open-test:{m.day}")]]
     elif m.day_kind not in ("small", "test-open", "placement"):
         rows[0].append(button(words, "button-small-day", f"small:{m.day}"))

@@ -173,6 +173,11 @@ def _frame(words: Words, m: Digest) -> list[Text]:
 
 
 def _buttons(words: Words, m: Digest) -> list[list[Button]]:
+    look = [button(words, "button-second-look", f"{m.side}-run:second #{m.student}")] if m.second_look else []
+    return [*_rows(words, m), look]
+
+
+def _rows(words: Words, m: Digest) -> list[list[Button]]:
     rows = []
     if m.talk:
         item = m.talk[0].item

@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from bot.chat.samples.day import TO, WREN
+from bot.chat.samples.day import DAY, TO, WREN
 from bot.messages import (
     Changed,
+    DayReady,
     FaultRow,
     FileComes,
     Line,
@@ -14,11 +15,14 @@ from bot.messages import (
     OwnRow,
     OwnShown,
     Preview,
+    TestReopened,
+    TestWaits,
 )
 
 ITEM = "3 sacks of flour cost 12 coins. What does one sack cost? // 4 // whole"
 _HEAD = Line("line-day-of", {"name": "Wren", "date_day": "2026-09-15"})
 _IN = Line("line-own-in", {"ask": "3 sacks of flour cost 12 coins. What does one sack cost?", "answer": "4"})
+_TEST: dict[str, str | int | list[str]] = {"name": "Wren", "title": "Test 1", "date_day": "2026-09-15"}
 _LESSON = Line("line-own-lesson", {"name": "Wren", "title": "Flour by the sack", "date_day": "2026-09-15"})
 
 SAMPLES: tuple[Message, ...] = (
@@ -96,4 +100,17 @@ SAMPLES: tuple[Message, ...] = (
     OwnFaults(to=TO, title="", rows=(FaultRow(1, "There is no answer.", "question // answer", "3 sacks"),)),
     FileComes(to=TO, name="flour-by-the-sack.md"),
     FileComes(to=TO, name="flour-by-the-sack.md", full=True),
+    Preview(
+        to=TO,
+        change=35,
+        lines=(
+            Line("line-test", {**_TEST, "count": 20, "minutes": 40}),
+            Line("line-second", {**_TEST, "count": 8, "minutes": 16}),
+            Line("line-reopen", {"name": "Wren"}),
+        ),
+        notes=(Line("note-test-set"),),
+    ),
+    TestWaits(to=TO, day=DAY, name="Wren", title="Test 1", items=8, minutes=16, second=True),
+    TestReopened(to=TO, day=DAY, name="Wren"),
+    DayReady(to=TO, day=DAY, name="Wren", day_kind="second-look", minutes=20),
 )

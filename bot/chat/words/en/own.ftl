@@ -53,3 +53,27 @@ holds-own-lesson = your lesson *{ $title }*, { $key_days }
 wish-own-item = an item of your own: *{ $title }*
 wish-own-lesson = your lesson *{ $title }*
 why-own-number = Item { $n } is one of your own. */holds* ends it.
+
+# Tests that are set, and a second look
+line-test = **{ $name }**, { $date_day }: *{ $title }*, { $count } items, about { $minutes } minutes, on lessons met at least five school days before.
+line-second = **{ $name }**, { $date_day }: a second look at *{ $title }*, { $count } items with new numbers on what was missed, about { $minutes } minutes.
+line-reopen = **{ $name }**: today’s test is open again. All answers stay; nothing counts until it is handed in anew.
+note-test-set = It takes the place of that day’s lesson and review. A parent or you open it that morning. There is no clock, and no hint.
+why-test-how = A name, then the test’s number (1 to { $last }) and a day if you like; or *open*, or *reopen*.
+why-no-such-test = There is no test { $n } yet; the last one that can be set is { $last }.
+why-test-too-early = { $name } has met too little of what *{ $title }* asks, five school days ago or more.
+why-test-set = A test is set for { $name } already. */holds* shows it.
+why-no-test-today = { $name } has no test today.
+why-handed-in = { $name } has handed today’s test in. *reopen* opens it once more.
+why-not-reopened = { $name } has handed in no test today that still stands open for the evening. */test* sets it again with new numbers.
+why-no-test-yet = { $name } has handed in no test in the last two months.
+why-nothing-to-look-at = { $name } missed nothing in the last test.
+why-second-had = { $name } had the one second look at that test. What is still shaky comes back as ordinary items.
+why-second-not-offered = That test needs no second look. What was missed comes back as ordinary items; the tutor may set one all the same.
+command-test = set a test, open it, open it again
+command-second = one second look at the last test
+holds-test = a test, *{ $title }*, { $key_days }
+holds-second-look = a second look at *{ $title }*, { $key_days }
+wish-test = a test was set
+wish-second-look = a second look was set
+button-second-look = A second look

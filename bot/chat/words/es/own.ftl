@@ -53,3 +53,27 @@ holds-own-lesson = tu lección *{ $title }*, { $key_days }
 wish-own-item = un ejercicio tuyo: *{ $title }*
 wish-own-lesson = tu lección *{ $title }*
 why-own-number = El ejercicio { $n } es tuyo. */holds* lo termina.
+
+# Tests that are set, and a second look
+line-test = **{ $name }**, { $date_day }: *{ $title }*, { $count } ejercicios, unos { $minutes } minutos, sobre lecciones vistas hace al menos cinco días de clase.
+line-second = **{ $name }**, { $date_day }: una segunda mirada a *{ $title }*, { $count } ejercicios con números nuevos sobre lo que no salió, unos { $minutes } minutos.
+line-reopen = **{ $name }**: la prueba de hoy vuelve a estar abierta. Todas las respuestas se quedan; nada cuenta hasta que se entregue de nuevo.
+note-test-set = Ocupa el lugar de la lección y del repaso de ese día. La abrís una madre, un padre o tú esa mañana. No hay reloj ni pistas.
+why-test-how = Un nombre, luego el número de la prueba (1 a { $last }) y un día si quieres; o *abrir*, o *reabrir*.
+why-no-such-test = Todavía no hay prueba { $n }; la última que se puede poner es la { $last }.
+why-test-too-early = { $name } ha visto todavía muy poco de lo que pide *{ $title }*, hace cinco días de clase o más.
+why-test-set = Ya hay una prueba puesta para { $name }. */holds* la muestra.
+why-no-test-today = { $name } no tiene prueba hoy.
+why-handed-in = { $name } ya entregó la prueba de hoy. *reabrir* la abre otra vez.
+why-not-reopened = { $name } no ha entregado hoy ninguna prueba que siga abierta hasta la noche. */test* la pone otra vez con números nuevos.
+why-no-test-yet = { $name } no ha entregado ninguna prueba en los últimos dos meses.
+why-nothing-to-look-at = A { $name } no le faltó nada en la última prueba.
+why-second-had = { $name } ya tuvo la única segunda mirada a esa prueba. Lo que aún vacila vuelve como ejercicios normales.
+why-second-not-offered = Esa prueba no necesita una segunda mirada. Lo que faltó vuelve como ejercicios normales; quien enseña puede ponerla de todos modos.
+command-test = poner una prueba, abrirla, abrirla otra vez
+command-second = una segunda mirada a la última prueba
+holds-test = una prueba, *{ $title }*, { $key_days }
+holds-second-look = una segunda mirada a *{ $title }*, { $key_days }
+wish-test = se puso una prueba
+wish-second-look = se puso una segunda mirada
+button-second-look = Una segunda mirada

@@ -1,0 +1,168 @@
+"""A test is set, opened, opened again by chat; the one second look is a day of its own with other numbers."""
+
+from __future__ import annotations
+
+import pytest
+from support.answering import right_text
+from support.group import Group, Somebody, only
+from support.steering import does, undoes, words_of
+
+from bot import demo
+from bot.messages import (
+    DayReady,
+    Digest,
+    ItemShown,
+    PlanShown,
+    Preview,
+    TestDone,
+    TestReopened,
+    TestWaits,
+    WrongCommand,
+)
+from bot.records import people
+from bot.records.base import transaction
+from bot.vocabulary import Part
+
+WRONG = "123454321"
+
+
+@pytest.fixture
+def far(wren: Somebody) -> Somebody:
+    """Wren, with a dozen lessons behind and no test done; Monday's day is over."""
+    with transaction(wren.group.engine) as s:
+        people.change_student(s, wren.id, lesson=12)
+    return wren
+
+
+def morning(group: Group, day: int) -> list:
+    group.at(20, day=day - 1)
+    group.tick()
+    group.at(8, day=day)
+    return group.tick()
+
+
+def takes_test(who: Somebody, wrong: int) -> TestDone:
+    """Open it, answer so many wrong and the rest right, hand in."""
+    who.group.who(demo.TOVE).presses("open-test", who.day().id)
+    who.starts()
+    for n, sent in enumerate(who.items(Part.TEST)):
+        if sent.item.choices:
+            right = sent.item.choices.index(sent.item.key.answer) if n >= wrong else None
+            other = next(i for i, c in enumerate(sent.item.choices) if c != sent.item.key.answer)
+            who.presses("test-show", sent.id)
+            who.presses("choose", f"{sent.id}:{other if right is None else right}")
+        else:
+            who.presses("test-show", sent.id)
+            who.types(right_text(sent) if n >= wrong else WRONG)
+    said = who.presses("hand-in", who.day().id)
+    if not any(isinstance(each, TestDone) for each in said):
+        said = who.presses("count-now", who.day().id)
+    return only(TestDone, said)
+
+
+def test_a_test_is_set_for_the_next_day_and_the_parents_are_told_that_morning(
+    group: Group, wren: Somebody, ines: Somebody
+) -> None:
+    with transaction(group.engine) as s:
+        people.change_student(s, wren.id, lesson=8)  # no test is due yet
+    shown = only(Preview, ines.types("/test wren 1"))
+    assert "20 items" in words_of([shown])
+    ines.presses("t-do", shown.change)
+    only(WrongCommand, ines.types("/test wren 1"))
+    assert "Test" in words_of(ines.types("/holds wren"))
+    assert only(PlanShown, ines.types("/plan wren")).day_kind == "test"
+
+    said = morning(group, 1)
+
+    assert (wren.day().kind, len(wren.items(Part.TEST))) == ("test", 20)
+    told = [each for each in said if isinstance(each, TestWaits)]
+    assert [each.to for each in told] == [demo.TOVE.chat] and not told[0].opened
+    opened = only(TestWaits, ines.types("/test wren open"))
+    assert opened.day == wren.day().id
+    assert only(DayReady, ines.presses("open-test", wren.day().id)).to == wren.chat
+    morning(group, 2)
+    assert wren.day().kind != "test", "it comes once"
+
+
+def test_setting_a_test_is_undone_while_it_waits(group: Group, far: Somebody, ines: Somebody) -> None:
+    with transaction(group.engine) as s:
+        people.change_student(s, far.id, lesson=8)
+    done = does(ines, "/test wren 1")
+    undoes(ines, done)
+    assert only(PlanShown, ines.types("/plan wren")).day_kind != "test"
+
+
+@pytest.mark.parametrize(
+    "command", ["/test wren 99", "/test wren nonsense", "/test wren reopen", "/test wren open"]
+)
+def test_what_cannot_be_set_is_said(group: Group, wren: Somebody, ines: Somebody, command: str) -> None:
+    only(WrongCommand, ines.types(command))
+
+
+def test_a_test_handed_in_too_soon_is_opened_again_with_all_answers(
+    group: Group, far: Somebody, ines: Somebody
+) -> None:
+    morning(group, 1)
+    first = takes_test(far, wrong=6)
+    assert (first.right, first.second_look) == (14, True)
+    said = ines.presses("t-do", only(Preview, ines.types("/test wren reopen")).change)
+    assert only(TestReopened, said).to == far.chat
+    assert all(each.state == "noted" and each.outcome is None for each in far.items(Part.TEST))
+    for sent in far.items(Part.TEST)[:6]:
+        only(ItemShown, far.presses("test-show", sent.id))
+        if sent.item.choices:
+            far.presses("choose", f"{sent.id}:{sent.item.choices.index(sent.item.key.answer)}")
+        else:
+            far.types(right_text(sent))
+    far.presses("hand-in", far.day().id)
+    assert [each.outcome for each in far.items(Part.TEST)] == ["first-try"] * 20
+
+
+def test_opening_again_is_undone_while_nothing_was_answered_since(
+    group: Group, far: Somebody, ines: Somebody
+) -> None:
+    morning(group, 1)
+    takes_test(far, wrong=6)
+    before = [(each.state, each.outcome) for each in far.items(Part.TEST)]
+    undoes(ines, does(ines, "/test wren reopen"))
+    assert [(each.state, each.outcome) for each in far.items(Part.TEST)] == before
+    assert far.day().notes["test_counted"] and far.day().stage == "done"
+
+
+def test_a_second_look_is_offered_set_by_a_parent_and_had_once(
+    group: Group, far: Somebody, ines: Somebody, tove: Somebody
+) -> None:
+    only(WrongCommand, tove.types("/second wren"))
+    morning(group, 1)
+    takes_test(far, wrong=6)
+    missed = {each.template for each in far.items(Part.TEST)[:6]}
+    asks = {each.item.ask for each in far.items(Part.TEST)}
+    group.at(20, day=1)
+    digest = next(each for each in group.tick() if isinstance(each, Digest) and each.name == "Wren")
+    assert digest.second_look and "A second look" in button_labels(digest)
+
+    shown = only(Preview, tove.presses("f-run", f"second #{far.id}"))
+    assert "second look" in words_of([shown]) and "segunda mirada" in words_of([shown], "es")
+    tove.presses("f-do", shown.change)
+    only(WrongCommand, tove.types("/second wren"))
+    group.at(8, day=2)
+    said = group.tick()
+
+    ready = next(each for each in said if isinstance(each, DayReady) and each.name == "Wren")
+    assert ready.day_kind == "second-look"
+    items = far.items(Part.TEST)
+    assert 8 <= len(items) <= 10
+    assert missed <= {each.template for each in items}
+    fixed = {each.item.ask for each in items} & asks
+    assert len(fixed) <= 2, "new numbers, but for a template with few draws"
+    done = takes_test(far, wrong=3)
+    assert not done.second_look, "there is one, not more"
+    only(WrongCommand, ines.types("/second wren"))
+    morning(group, 3)
+    assert far.day().kind != "test"
+
+
+def button_labels(message) -> str:
+    from bot.chat.render import render
+
+    return " ".join(one.label for row in render(message, "en").buttons for one in row)
