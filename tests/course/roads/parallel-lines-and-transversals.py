@@ -48,8 +48,10 @@ def inside_on_one_side(ask):
 def parallel_or_not(ask):
     """The line across lies still; the two others are parallel if both have the same direction."""
     first, second = _numbers(ask)
-    other = "upper right" if "same place" in ask else "lower right"
-    return _direction("upper right", first) == _direction(other, second)
+    if "same place" in ask:
+        return _direction("upper right", first) == _direction("upper right", second)
+    above = "lower left" if "different sides" in ask else "lower right"
+    return _direction(above, first) == _direction("upper right", second)
 
 
 def the_same_shape(ask):
