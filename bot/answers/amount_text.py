@@ -24,7 +24,8 @@ _HYPHENED = re.compile(r"(?<![\d/.])(\d+)( ?)-( ?)(\d+)/(\d+)(?![\d/.])")
 _BELOW = re.compile(
     r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|"
     r"el nivel del mar|nivel del mar)"
-    r"(?: level)?\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|"
+    r"(?: level)?\b|"
+    r"\b(?:below|under|beneath) the [a-z]+\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|"
     r"(?<=ft) below$|(?<=m) below$"
 )
 _HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")
@@ -106,7 +107,7 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
 def _zero_or_degrees(digits: str, number: Fraction, unit: Unit) -> None:
     """`45o` where 45 degrees are expected: a nought, or the sign for degrees?"""
     if unit.kinds[0][0].startswith(("angle", "temperature")) and Fraction(digits[:99]) == abs(number):
-        raise Unreadable("unknown-sign")
+        raise Unreadable("zero-or-degrees")
 
 
 def _mixed_or_minus(text: str, want: Expected | None, form: str) -> str:

@@ -46,7 +46,7 @@ _HELP = re.compile(
     r"remember|have)|"
     r"dont (?:know|kno|get|understand)|no idea|no clue|havent (?:a|any) (?:idea|clue)|"
     r"help|helpme|hint|clue|im (?:so )?(?:stuck|confused|lost)|so confused|i am (?:stuck|confused|lost)|"
-    r"i give up|give up|"
+    r"i give up|give up|i hate (?:this|math|maths|it)|"
     r"skip|pass|show me|tell me|explain|what does (?:it|this|that) mean|what do (?:i|you|we)|how do (?:i|"
     r"you|u|we)|"
     r"how does|how to|what is this|whats this|what is that|can you|can i|cant do|i cant|i can not|too hard|"

@@ -299,7 +299,7 @@ def _primes(text: str, want: Expected) -> Finding:
         return Finding(FORM, "primes", tree)
     values = [int(one.value) for one in factors if isinstance(one, Number)]
     if len(values) < 2 and not _is_prime(values[0]):
-        return Finding(FORM, "primes", tree)
+        return Finding(FORM, "product", tree)
     return Finding(RIGHT if all(_is_prime(n) for n in values) else FORM, "primes", tree)
 
 

@@ -182,8 +182,6 @@ def _fractions(text: str, amount: Amount, typed: Fraction, right: Fraction) -> I
             w.lstrip("0") for w in written
         }:
             yield "fraction-as-decimal"
-        if said == int(f"{size.numerator}{size.denominator}"):
-            yield "mixed-number-misread"
     if whole and said == part:
         yield "whole-part-lost"
     inner = bare(amount.tree)
@@ -241,6 +239,8 @@ def guess_list(text: str, key: Key) -> Iterator[str]:
     if key.form == "ratio":
         yield from _ratios(typed, right)
         return
+    if typed == right:
+        return  # the numbers are right, what stands between them is not
     if len(typed) == len(right):
         if len(right) == 2 and typed == right[::-1] and key.form == "point":
             yield "operands-swapped"

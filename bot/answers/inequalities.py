@@ -26,6 +26,9 @@ _APART = re.compile(r"([<>]) =")
 _OR_EQUAL = re.compile(r"([<>]) ?(?:or (?:it )?(?:=|equal(?:s)?(?: to)?)|o (?:=|igual(?: a)?)) ?")
 _THEN = re.compile(r"(?<=er )then\b|(?<=less )then\b|(?<=more )then\b")
 _BEHIND = re.compile(r"^(-? ?[\d./]+) (at (?:most|least)|max(?:imum)?|min(?:imum)?|como (?:maximo|minimo))$")
+_OR_EQUAL_BEHIND = re.compile(
+    r"\b((?:less|greater|more|bigger|smaller) than) (-? ?[\d./]+) or equal(?: to)?(?: it)?$"
+)
 _OR_MORE = re.compile(
     r"(-? ?[\d./]+) (?:(?:or|and) (?:more|greater|higher|above|larger|bigger|up|over)|o mas|o mayor|en adelante)\b"
 )
@@ -125,6 +128,7 @@ def _in_signs(text: str, letter: str) -> str:
     if HAS_WORDS.search(text):
         text = _THEN.sub("than", text)
         text = _BEHIND.sub(r"\2 \1", text)
+        text = _OR_EQUAL_BEHIND.sub(r"\1 or equal to \2", text)
         text = _OR_MORE.sub(rf" {letter} ≥ \1", text)
         text = _OR_LESS.sub(rf" {letter} ≤ \1", text)
         text = _BETWEEN.sub(_between(letter), text)

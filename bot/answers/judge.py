@@ -95,7 +95,7 @@ def _echo(finding: Finding, text: str) -> str:
 
 def _typed_back(finding: Finding, key: Key) -> bool:
     """Whether the question itself, or something no nearer to the form, was typed."""
-    if key.given is None or finding.tree is None:
+    if key.given is None or finding.tree is None or finding.reason == "factor-inside":
         return False
     given = given_tree(key.given)
     if given is None:

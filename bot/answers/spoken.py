@@ -4,12 +4,13 @@ from __future__ import annotations
 
 import re
 import tomllib
-from functools import cache
+from functools import cache, lru_cache
 from pathlib import Path
 
 _TOKEN = re.compile(r"( ?)([a-z]+|\d*\.\d*\(\d+\)|\d*\.?\d+|[^ ])")
 HAS_WORDS = re.compile(r"[a-z]{2}")
 _AND = frozenset(("and", "&", "y", "con", "n"))
+_PLACES = frozenset(("hundreds", "thousands", "millions"))  # alone they name a place, not a number
 _BEFORE_PART = frozenset(("a", "an", "one", "un", "una"))
 
 
@@ -48,6 +49,22 @@ def sign_words() -> frozenset[str]:
     return frozenset(w for name in ("signs", "orders") for phrase in _file()[name] for w in phrase.split())
 
 
+@cache
+def _long_words() -> frozenset[str]:
+    return frozenset(word for word in (*number_words(), *sign_words()) if len(word) > 5)
+
+
+@lru_cache(maxsize=1024)
+def _unslipped(word: str) -> str:
+    """A word for a number or sign with one letter wrong: `thosand`, `negitive`. Any other word as it is."""
+    from rapidfuzz.distance import OSA
+
+    if word in _long_words():
+        return word
+    near = [one for one in _long_words() if OSA.distance(word, one, score_cutoff=1) == 1]
+    return near[0] if len(near) == 1 else word
+
+
 def spoken(text: str, *, orders: bool = False) -> str:
     """The text with words for numbers and signs replaced; other words stay.
 
@@ -66,7 +83,7 @@ class _Speech:
         self.words: list[str] = []
         for space, word in _TOKEN.findall(text):
             self.spaces.append(space)
-            self.words.append(word)
+            self.words.append(word if len(word) < 6 or not word.isalpha() else _unslipped(word))
         self.orders = orders
         self.numbers, self.tens, self.hundreds, self.scales, self.parts = _tables()
 
@@ -272,7 +289,7 @@ class _Speech:
                 group = (group or 0) + self.tens[word]
             elif word in self.hundreds and group is None:
                 group = self.hundreds[word]
-            elif word in self.scales:
+            elif word in self.scales and not (i == start and word in _PLACES):
                 scale = self.scales[word]
                 if scale == 100:
                     if group is not None and (group == 0 or group >= 100):

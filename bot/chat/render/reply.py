@@ -22,6 +22,7 @@ from bot.messages import (
     PaperSheet,
     Passed,
     PhotoKept,
+    ReportNoted,
     SayForm,
     SayUnit,
     Solution,
@@ -111,7 +112,8 @@ def say_form(words: Words, m: SayForm) -> Rendered:
         return say(join([words("say-form-not-started"), words("say-form-free")], " "), buttons=rows)
     exact = f"form-reason-{m.reason}"
     how = words(exact) if words.has(exact) else words(f"form-{m.form}")
-    return say(join([words("say-form", how=how), words("say-form-free")], " "), buttons=rows)
+    lead = "say-form-nearly" if m.reason in ("exact", "exact-pi") else "say-form"
+    return say(join([words(lead, how=how), words("say-form-free")], " "), buttons=rows)
 
 
 @renders(SayUnit)
@@ -185,7 +187,9 @@ def _under_solution(words: Words, m: Solution) -> list[list[Button]]:
     if m.figure and m.alt:
         verb = "talk-words" if m.to_grown_up else "words"
         row.append(button(words, "button-in-words", f"{verb}:{m.item}"))
-    return [row]
+    if m.to_grown_up:
+        return [row]
+    return [row, [button(words, "button-report", f"report:{m.item}")]]
 
 
 @renders(NextStep)
@@ -217,7 +221,14 @@ def why_this(words: Words, m: WhyThis) -> Rendered:
     if m.alt:
         lines.append(words("why-picture", alt=m.alt))
     rows = [[lesson_button(words, m.lesson, m.source, m.item)]]
+    rows.append([button(words, "button-report", f"report:{m.item}")])
     return say(*lines, buttons=rows)
+
+
+@renders(ReportNoted)
+def report_noted(words: Words, m: ReportNoted) -> Rendered:
+    """The tutor looks at it."""
+    return say(words("report-again" if m.again else "report-noted", tutor=m.tutor))
 
 
 @renders(InWords)

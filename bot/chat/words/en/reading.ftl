@@ -26,6 +26,7 @@ unreadable-mixed-or-minus = That can be a mixed number or a subtraction. For the
 unreadable-signs-lost = It looks as if a sign got lost between the numbers.
 unreadable-thousands-or-decimal = Is that mark for thousands, or a decimal point? Please write *3125* or *3.125*.
 unreadable-under-the-bar = Is the letter above the bar or below it? Brackets make it clear: *1/(2x)* or *(1/2)x*.
+unreadable-zero-or-degrees = Is that a zero, or the sign for degrees? Please write *45°* or *45 degrees*.
 unreadable-which-repeats = Which digits go on for ever? Please write them in brackets: *0.1(6)*.
 
 form-reason-caret = The little number got lost. Write a power with ^, as in *10^5*.
@@ -69,7 +70,7 @@ say-unit-percent-sign = The number is right. What sign makes it a percent?
 say-unit-unit-half = The number is right. A part of the unit is missing: for each what?
 say-unit-unit-missing = The number is right. Which unit belongs to it?
 say-unit-unit-power = The number is right. Is it a length, an area or a volume? Look at the unit once more.
-say-unit-unit-wrong = The number is right. Look at the unit: what is being measured?
+say-unit-unit-wrong = The number is right. Look at the unit: is it the one that is asked for?
 
 misstep-sign-lost = Look at the signs, one by one. Does each minus still stand where it was?
 misstep-digits-swapped = Read your digits from left to right. Do they stand in the order you meant?

@@ -8,6 +8,7 @@ together = Let’s look at it together.
 say-form-free = (This didn’t use up a go.)
 say-form-counted = That is the question as it stood. What could be the first step?
 say-form = Yes, that’s the amount. { $how }
+say-form-nearly = Very close. { $how }
 say-form-not-started = That’s the question as it stands. What comes out when you work it?
 form-number = Work it out to one number.
 form-fraction-simplest = It can be said as a fraction with smaller numbers.

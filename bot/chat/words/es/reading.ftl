@@ -26,6 +26,7 @@ unreadable-mixed-or-minus = Puede ser un número mixto o una resta. Para el mixt
 unreadable-signs-lost = Parece que se perdió un signo entre los números.
 unreadable-thousands-or-decimal = ¿Esa marca es de los miles o es decimal? Escribe *3125* o *3.125*, por favor.
 unreadable-under-the-bar = ¿La letra va encima de la raya o debajo? Con paréntesis queda claro: *1/(2x)* o *(1/2)x*.
+unreadable-zero-or-degrees = ¿Es un cero o el signo de grados? Escribe *45°* o *45 grados*, por favor.
 unreadable-which-repeats = ¿Qué cifras se repiten sin fin? Escríbelas entre paréntesis, por favor: *0.1(6)*.
 unreadable-space-lost = Parece que se perdió un espacio. ¿Es un número mixto, como *2 1/2*, o una fracción, como *21/2*?
 unreadable-power-or-times = ¿El número detrás de la letra es una potencia o un factor? Escribe *x^2* o *2x*.
@@ -71,7 +72,7 @@ say-unit-percent-sign = El número está bien. ¿Qué signo lo convierte en porc
 say-unit-unit-half = El número está bien. Falta una parte de la unidad: ¿por cada qué?
 say-unit-unit-missing = El número está bien. ¿Qué unidad le corresponde?
 say-unit-unit-power = El número está bien. ¿Es una longitud, un área o un volumen? Mira la unidad otra vez.
-say-unit-unit-wrong = El número está bien. Mira la unidad: ¿qué se mide?
+say-unit-unit-wrong = El número está bien. Mira la unidad: ¿es la que se pide?
 
 misstep-sign-lost = Mira los signos, uno por uno. ¿Sigue cada menos donde estaba?
 misstep-digits-swapped = Lee tus cifras de izquierda a derecha. ¿Están en el orden que querías?

@@ -8,6 +8,7 @@ together = Vamos a mirarlo juntos.
 say-form-free = (Esto no gastó ningún intento.)
 say-form-counted = Esa es la pregunta tal como estaba. ¿Cuál podría ser el primer paso?
 say-form = Sí, esa es la cantidad. { $how }
+say-form-nearly = Muy cerca. { $how }
 say-form-not-started = Esa es la pregunta tal como está. ¿Qué sale al resolverla?
 form-number = Calcúlalo hasta que quede un solo número.
 form-fraction-simplest = Puede decirse como fracción con números más pequeños.
