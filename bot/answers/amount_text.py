@@ -25,7 +25,8 @@ _BELOW = re.compile(
     r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|"
     r"el nivel del mar|nivel del mar)"
     r"(?: level)?\b|"
-    r"\b(?:below|under|beneath) the [a-z]+\b|(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|"
+    r"\b(?:below|under|beneath) the [a-z]+\b|"
+    r"(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|"
     r"(?<=ft) below$|(?<=m) below$"
 )
 _HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")

@@ -217,6 +217,8 @@ def _not_factored(tree: Tree, want: Expected) -> str:
     factors = factors_of(tree)
     if factors is None:
         return "factor"
+    if len(factors) == 1 and isinstance(factors[0], (Add, Subtract)):
+        return "factor"
     letters = 0
     ones = 0
     for factor in factors:

@@ -214,7 +214,7 @@ _BARE_LABELS = re.compile(r"^([a-z]) (-?[\d./]+),? (?:and )?([a-z]) (-?[\d./]+)$
 
 def _by_labels(text: str) -> list[str] | None:
     """`x=2, y=-3`, `y is -3 and x is 2`: labels decide the order."""
-    text = re.sub(r"\b(?:is|es|equals|equal to)\b", "=", text)
+    text = re.sub(r"\b(?:is|es igual a|igual a|es|equals|equal to)\b", "=", text)
     text = text.replace(":", "=")
     found = re.findall(
         r"(?<![a-z])([a-z]) ?= ?([^=]*?)(?=(?:[ ,;]|\band\b|\by\b(?! ?=))*(?<![a-z])[a-z] ?=|$)", text

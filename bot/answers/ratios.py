@@ -24,7 +24,7 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 # Ratios --------------------------------------------------------------------------------------------------------
 
 _COLON = re.compile(
-    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )|\bcontra\b|\bvs\b|\bversus\b|"
+    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )| a(?= \d)|\bcontra\b|\bvs\b|\bversus\b|"
     r"\bfor every\b|\bpor cada\b|\bper\b) ?"
 )
 _DASH = re.compile(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$|^(\d+) ?/ ?(\d+) ?/ ?(\d+)$")

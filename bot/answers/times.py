@@ -254,8 +254,13 @@ def _amount_of_time(amount: Amount, length: Fraction) -> Finding:
         return Finding(WRONG)
     if amount.unit is None:
         if amount.noun is None and number in (length / 60, length / 3600):
-            return Finding(UNIT, "unit-missing", amount.tree)
-        return Finding(UNIT if number in (length / 60, length / 3600) else WRONG, "unit-wrong", amount.tree)
+            return Finding(UNIT, "unit-missing", amount.tree, unit=amount.unit)
+        return Finding(
+            UNIT if number in (length / 60, length / 3600) else WRONG,
+            "unit-wrong",
+            amount.tree,
+            unit=amount.unit,
+        )
     seconds = _seconds(amount)
     if seconds == length:
         if (
@@ -263,13 +268,13 @@ def _amount_of_time(amount: Amount, length: Fraction) -> Finding:
             or shape(amount.tree) not in WORKED_OUT
             or any(shape(t) not in WORKED_OUT for t, _ in amount.others)
         ):
-            return Finding(FORM, "work-out", amount.tree)
+            return Finding(FORM, "work-out", amount.tree, unit=amount.unit)
         if amount.others and _too_many_minutes(amount):
-            return Finding(FORM, "minutes", amount.tree)
-        return Finding(RIGHT, "", amount.tree)
+            return Finding(FORM, "minutes", amount.tree, unit=amount.unit)
+        return Finding(RIGHT, "", amount.tree, unit=amount.unit)
     if not amount.others and number in (length / 60, length / 3600):
-        return Finding(UNIT, "unit-wrong", amount.tree)
-    return Finding(WRONG, "", amount.tree)
+        return Finding(UNIT, "unit-wrong", amount.tree, unit=amount.unit)
+    return Finding(WRONG, "", amount.tree, unit=amount.unit)
 
 
 def _too_many_minutes(amount: Amount) -> bool:
