@@ -46,7 +46,8 @@ class Route:
             people.block(s, what.chat, blocked=not what.back)
             return [] if what.back else self.blocked(s, what.chat)
         if isinstance(what, Command) and what.name == "start" and what.rest:
-            return family.start_link(s, self._school, what.chat, what.rest, what.at)
+            handed = tutoring.open_link(s, people.who(s, what.chat), what.rest, what.at)
+            return handed or family.start_link(s, self._school, what.chat, what.rest, what.at)
         person = people.who(s, what.chat)
         if person is None:
             return self._stranger(s, what)

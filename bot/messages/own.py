@@ -60,3 +60,20 @@ class FileComes(Message, frozen=True, kw_only=True):
 
     name: str
     full: bool = False
+
+
+class HandoverAsked(Message, frozen=True, kw_only=True):
+    """To a tutor who opened the link: whether they take a household over from another tutor."""
+
+    offer: int
+    household: str
+    students: tuple[str, ...]
+    tutor: str
+
+
+class HandoverTold(Message, frozen=True, kw_only=True):
+    """What became of it. `why`: taken (to the new tutor), given (to the one before), parent, left, own, gone."""
+
+    why: str
+    household: str = ""
+    tutor: str = ""

@@ -175,6 +175,13 @@ class AskedTutor(AboutItem, frozen=True, kw_only=True):
     tutor: str
 
 
+class ReportNoted(AboutItem, frozen=True, kw_only=True):
+    """A student thinks that an item is wrong; the tutor looks at it. `again`: that was said before."""
+
+    tutor: str
+    again: bool = False
+
+
 class Passed(Message, frozen=True, kw_only=True):
     """To the tutor: a student asks about an item. `typed` are the answers so far, as typed."""
 
@@ -188,7 +195,7 @@ class Passed(Message, frozen=True, kw_only=True):
     attempt: int = 0
     """The newest attempt, which the tutor may accept; 0: none."""
     why: str = "asked"
-    """asked, or unreadable: passed on as it stands."""
+    """asked, unreadable (passed on as it stands), or reported: the student thinks that the item is wrong."""
 
 
 class FirstCounts(Message, frozen=True, kw_only=True):

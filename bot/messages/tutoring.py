@@ -242,7 +242,7 @@ class PeopleShown(Message, frozen=True, kw_only=True):
 
 
 class DoubtRow(msgspec.Struct, frozen=True, omit_defaults=True):
-    """One thing to decide. `kind`: asked, unreadable, many-missed."""
+    """One thing to decide. `kind`: asked, unreadable, working, reported, many-missed (then of no one student)."""
 
     kind: str
     ref: str
@@ -254,6 +254,8 @@ class DoubtRow(msgspec.Struct, frozen=True, omit_defaults=True):
     attempt: int = 0
     since: str = ""
     count: int = 0
+    excuse: str = ""
+    """What excuses the item: whose, its number, its day."""
 
 
 class DoubtShown(Message, frozen=True, kw_only=True):

@@ -13,8 +13,10 @@ from bot.records import inbox, outbox, people
 from bot.records.attempts import AttemptRow, GradingRow
 from bot.records.base import Base
 from bot.records.days import ItemRow, SchoolDayRow
+from bot.records.doubts import DoubtRow
 from bot.records.files import FileRow
 from bot.records.focus import FocusRow
+from bot.records.handovers import HandoverRow
 from bot.records.invites import ConsentRow, InviteRow
 from bot.records.memories import MemoryRow
 from bot.records.outbox import OutboxRow, State
@@ -62,6 +64,7 @@ def everything_of(s: Session, home: HouseholdId) -> dict[str, list[dict[str, obj
         "attempt": _rows(s, AttemptRow, AttemptRow.item_id.in_(of_item)),
         "grading": _rows(s, GradingRow, GradingRow.attempt_id.in_(of_attempt)),
         "memory": _rows(s, MemoryRow, MemoryRow.student_id.in_(students)),
+        "doubt": _rows(s, DoubtRow, DoubtRow.student_id.in_(students)),
         "talk": _rows(s, TalkRow, TalkRow.student_id.in_(students)),
         "file": _rows(s, FileRow, FileRow.student_id.in_(students)),
         "wish": _rows(s, WishRow, or_(WishRow.student_id.in_(students), WishRow.household_id == home)),
@@ -97,6 +100,7 @@ def erase(s: Session, home: HouseholdId) -> list[str]:
     s.execute(update(InviteRow).where(InviteRow.by_id.in_(gone)).values(by_id=None))
     s.execute(update(ChatRow).where(ChatRow.speaking_id.in_(students)).values(speaking_id=None))
     s.execute(delete(ChatRow).where(ChatRow.person_id.in_(gone)))
+    s.execute(delete(HandoverRow).where(HandoverRow.household_id == home))
     s.execute(delete(StudentRow).where(StudentRow.id.in_(students)))
     s.execute(delete(HouseholdRow).where(HouseholdRow.id == home))
     s.execute(delete(PersonRow).where(PersonRow.id.in_(gone)))
@@ -108,6 +112,7 @@ def _erase_work(s: Session, students: set[PersonId]) -> list[str]:
     of_item = select(ItemRow.id).where(ItemRow.student_id.in_(students))
     of_attempt = select(AttemptRow.id).where(AttemptRow.item_id.in_(of_item))
     paths = [path for path in s.scalars(select(FileRow.path).where(FileRow.student_id.in_(students))) if path]
+    s.execute(delete(DoubtRow).where(DoubtRow.student_id.in_(students)))
     s.execute(delete(GradingRow).where(GradingRow.attempt_id.in_(of_attempt)))
     s.execute(delete(AttemptRow).where(AttemptRow.item_id.in_(of_item)))
     s.execute(delete(TalkRow).where(TalkRow.student_id.in_(students)))

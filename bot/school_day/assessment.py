@@ -49,7 +49,8 @@ def draw_test(s: Session, school: School, student: Student, day: SchoolDay) -> N
 
 def second_look_of(wishes: Sequence[Wish], plan: DayPlan) -> dict[str, object]:
     """The day of the test that is looked at a second time, as a day notes it; empty where it is a test itself."""
-    return {"second_of": w.what["of"] for w in set_tests.used_up(wishes, plan) if "of" in w.what}
+    of = next((w.what["of"] for w in set_tests.used_up(wishes, plan) if "of" in w.what), None)
+    return {} if of is None else {"second_of": of}
 
 
 def tell_parents(s: Session, school: School, student: Student, day: SchoolDay) -> list[Message]:

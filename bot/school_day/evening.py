@@ -12,6 +12,7 @@ from bot.records.days import SchoolDay
 from bot.records.people import Reachable, Student
 from bot.school import dates, pacing
 from bot.school.digest import digest, in_full, week_signs
+from bot.school.doubtful import note_many_missed
 from bot.school.school import School
 from bot.school.standing import COUNTED, learn_from_day
 from bot.school_day import half_year
@@ -47,6 +48,7 @@ def close(s: Session, school: School, student: Student, day: SchoolDay, now: dat
             days.change_item(s, sent.id, outcome=Outcome.UNTOUCHED)
     closed = days.day(s, day.id)
     learn_from_day(s, school, closed)
+    note_many_missed(s, student, closed, now)
     said = [
         m
         for parent in people.parents_of(s, student.id)

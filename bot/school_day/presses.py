@@ -66,6 +66,7 @@ ITEMS: dict[str, OnItem] = {
     "step": stuck.next_step,
     "ask": stuck.ask_tutor,
     "about": stuck.about_this,
+    "report": stuck.report,
     "words": stuck.in_words,
     "type": stuck.how_to_type,
     "pass": lambda s, here, sent: stuck.ask_tutor(s, here, sent, why="unreadable"),
@@ -216,7 +217,11 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
         return mine.view(s, here.school, here.student, here.chat, here.at)
     if name == "more":
         return _more_practice(s, here, what.rest)
-    on_item: dict[str, OnItem] = {"hint": stuck.asked_for_hint, "tutor": stuck.ask_tutor}
+    on_item: dict[str, OnItem] = {
+        "hint": stuck.asked_for_hint,
+        "tutor": stuck.ask_tutor,
+        "report": stuck.report,
+    }
     if name in on_item:
         sent = reply.in_focus(s, here)
         return on_item[name](s, here, sent) if sent else morning.bring_up(s, here)

@@ -17,11 +17,13 @@ from bot.messages import (
     NextStep,
     NotForYou,
     Passed,
+    ReportNoted,
     Solution,
     WhyThis,
 )
-from bot.records import attempts, days, focus, people
+from bot.records import attempts, days, doubts, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
+from bot.records.doubts import DoubtKind
 from bot.school.drawing import alt_of, steps_of
 from bot.school_day.asking import Here, show
 from bot.school_day.grading import come_back
@@ -142,29 +144,46 @@ def next_step(s: Session, here: Here, sent: Sent) -> list[Message]:
 
 def ask_tutor(s: Session, here: Here, sent: Sent, why: str = "asked") -> list[Message]:
     """The button *Ask my tutor*: the item goes along, with what was typed."""
-    tried = attempts.attempts_of(s, sent.id)
-    household = people.household(s, here.student.household)
-    tutor = people.reach(s, here.student.tutor)
     days.change_item(s, sent.id, with_tutor=True)
-    said: list[Message] = [
-        AskedTutor(to=here.chat, item=sent.id, tutor=people.person_name(s, here.student.tutor))
-    ]
-    if tutor is not None and not sent.with_tutor:
-        said.append(
-            Passed(
-                to=tutor.chat,
-                item=sent.id,
-                student=here.student.name,
-                household=household.name,
-                lesson=sent.item.lesson_title,
-                ask=sent.item.ask,
-                typed=tuple(attempt.typed[:200] for attempt in tried[-4:]),
-                answer=sent.item.key.answer,
-                attempt=tried[-1].id if tried else 0,
-                why=why,
-            )
+    _note(s, here, sent, DoubtKind.ASKED)
+    name = people.person_name(s, here.student.tutor)
+    said: list[Message] = [AskedTutor(to=here.chat, item=sent.id, tutor=name)]
+    return said if sent.with_tutor else [*said, *_pass_on(s, here, sent, why)]
+
+
+def report(s: Session, here: Here, sent: Sent) -> list[Message]:
+    """The button *I think this item is wrong*: the tutor looks at it; the item stays as it is till then."""
+    new = _note(s, here, sent, DoubtKind.REPORTED)
+    name = people.person_name(s, here.student.tutor)
+    said: list[Message] = [ReportNoted(to=here.chat, item=sent.id, tutor=name, again=not new)]
+    return [*said, *_pass_on(s, here, sent, "reported")] if new else said
+
+
+def _note(s: Session, here: Here, sent: Sent, kind: DoubtKind) -> bool:
+    who = here.student
+    return doubts.add_doubt(s, kind, who.tutor, sent.template, here.at, student=who.id, item=sent.id)
+
+
+def _pass_on(s: Session, here: Here, sent: Sent, why: str) -> list[Message]:
+    """The item as the tutor sees it, with what was typed."""
+    tutor = people.reach(s, here.student.tutor)
+    if tutor is None:
+        return []
+    tried = attempts.attempts_of(s, sent.id)
+    return [
+        Passed(
+            to=tutor.chat,
+            item=sent.id,
+            student=here.student.name,
+            household=people.household(s, here.student.household).name,
+            lesson=sent.item.lesson_title,
+            ask=sent.item.ask,
+            typed=tuple(attempt.typed[:200] for attempt in tried[-4:]),
+            answer=sent.item.key.answer,
+            attempt=tried[-1].id if tried else 0,
+            why=why,
         )
-    return said
+    ]
 
 
 def go_on(s: Session, here: Here, day: SchoolDay) -> list[Message]:

@@ -6,7 +6,9 @@ from sqlalchemy.orm import Session
 
 from bot.answers import look_over
 from bot.messages import Message, WorkingSeen
+from bot.records import doubts
 from bot.records.days import Sent
+from bot.records.doubts import DoubtKind
 from bot.school_day import stuck
 from bot.school_day.asking import Here
 from bot.school_day.grading import Graded, tries_of
@@ -39,6 +41,16 @@ def say(s: Session, here: Here, graded: Graded) -> list[Message] | None:
     looked = look_over(lines, sent.item.key.given or "")
     if looked.first_wrong is None and not looked.unsure:
         return None
+    if looked.unsure:
+        doubts.add_doubt(
+            s,
+            DoubtKind.WORKING,
+            here.student.tutor,
+            sent.template,
+            here.at,
+            student=here.student.id,
+            item=sent.id,
+        )
     bad = looked.first_wrong
     says = {misstep.name: misstep.say for misstep in sent.item.key.missteps}
     return [

@@ -25,6 +25,8 @@ from bot.tutoring import (
     accept,
     adjust,
     course,
+    doubts,
+    handover,
     holding,
     lasting,
     looking,
@@ -43,6 +45,7 @@ EFFECTS: changes.Effects = {
     "tell": words.TELL,
     "end-wish": holding.END,
     "reopen": test_orders.REOPEN,
+    "handover": handover.OFFER,
     "own-keep": own.KEEP,
     "own-set": own.SET,
 }
@@ -57,7 +60,7 @@ FUNCTIONS: dict[str, Function] = {
     "map": standing.map_,
     "pace": standing.pace,
     "agenda": standing.agenda,
-    "doubts": needs.doubts,
+    "doubts": doubts.show,
     "digest": overview.digest_of,
     "add": adjust.add,
     "drop": adjust.drop,
@@ -96,6 +99,7 @@ FUNCTIONS: dict[str, Function] = {
     "note": words.note,
     "tell": words.tell,
     "people": people.show,
+    "handover": handover.hand_over,
     "household": people.household,
     "parent": people.parent,
     "student": people.student,
@@ -147,6 +151,8 @@ def take_press(s: Session, school: School, person: Person, pressed: Pressed) -> 
     changed = changes.take_press(changes.Scene(s, school, person, pressed.at), pressed, EFFECTS)
     if changed is not None:
         return changed
+    if pressed.verb in ("t-take", "t-not-now"):
+        return handover.pressed(s, person, pressed)
     if pressed.verb == "t-accept":
         command: Command | Message = Command(
             pressed.update, pressed.chat, "accept", f"@{pressed.ref}", pressed.at, pressed.message

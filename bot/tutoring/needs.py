@@ -1,4 +1,4 @@
-"""Who needs the tutor now: ranked, with the reasons; and the queue of doubts."""
+"""Who needs the tutor now: ranked, with the reasons."""
 
 from __future__ import annotations
 
@@ -7,15 +7,14 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from bot.course.item import plain_text
-from bot.messages import DoubtRow, DoubtShown, Line, Message, NeedRow, NeedsShown, NoDoubts
+from bot.messages import Line, Message, NeedRow, NeedsShown
 from bot.records import attempts, days, people, talks
-from bot.records.days import SchoolDay, Sent
+from bot.records.days import SchoolDay
 from bot.records.people import Student
 from bot.school import dates
-from bot.school.asking import Asked, row_number
+from bot.school.asking import Asked
 from bot.school.standing import count_up
-from bot.vocabulary import Outcome, Verdict
+from bot.tutoring.doubts import Waiting, waiting
 
 LATELY = timedelta(days=14)
 SAME_MISSTEP = 3
@@ -24,8 +23,6 @@ HARD_ITEMS, HARD_SHARE = 10, 0.4
 """Of at least so many review items of the last three days, the share unsolved that is named."""
 IN_A_ROW = 2
 """Days not opened, or not finished, in a row that are named."""
-MANY = 3
-"""Students who missed the same item in two weeks: then it may be the item."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -40,7 +37,7 @@ def needs(asked: Asked) -> list[Message]:
     """Students with reasons, the most pressing first; how many need nothing; how many doubts wait."""
     if not asked.students:
         raise asked.wrong("why-no-students")
-    doubts = _doubts(asked)
+    doubts = waiting(asked)
     found = [(student, _reasons(asked, student, doubts)) for student in asked.students]
     ranked = sorted(
         ((student, reasons) for student, reasons in found if reasons),
@@ -60,7 +57,7 @@ def needs(asked: Asked) -> list[Message]:
     ]
 
 
-def _reasons(asked: Asked, student: Student, doubts: Sequence[Sent]) -> list[Reason]:
+def _reasons(asked: Asked, student: Student, doubts: Sequence[Waiting]) -> list[Reason]:
     reasons = []
     if not student.consented:
         return [Reason(20, Line("need-consent"))]
@@ -71,7 +68,7 @@ def _reasons(asked: Asked, student: Student, doubts: Sequence[Sent]) -> list[Rea
     reached = people.reach(asked.s, phone.id) if phone else None
     if reached is not None and reached.blocked:
         reasons.append(Reason(60, Line("need-blocked", {"name": reached.name})))
-    asked_for = [each for each in doubts if each.student == student.id]
+    asked_for = [each for each in doubts if each.sent is not None and each.sent.student == student.id]
     if asked_for:
         reasons.append(Reason(50 + 5 * len(asked_for), Line("need-doubts", {"count": len(asked_for)})))
     if student.paused:
@@ -130,51 +127,3 @@ def _from_family(asked: Asked, student: Student) -> list[Reason]:
     hard = talks.still_hard_since(asked.s, student.id, asked.at - LATELY)
     titles = [asked.school.skill_title(skill) for skill, count in hard if count >= 2]
     return [Reason(40, Line("need-still-hard", {"names": titles}))] if titles else []
-
-
-def _doubts(asked: Asked) -> list[Sent]:
-    return days.doubtful_items(asked.s, [each.id for each in asked.students])
-
-
-def doubts(asked: Asked) -> list[Message]:
-    """The oldest doubt; "seen 12" clears that item and shows the next."""
-    word, _, ref = asked.text.strip().partition(" ")
-    if word == "seen" and row_number(ref) is not None:
-        sent = next((each for each in _doubts(asked) if each.id == row_number(ref)), None)
-        if sent is not None:
-            days.change_item(asked.s, sent.id, with_tutor=False, unread=0)
-    elif word:
-        raise asked.wrong("why-doubts")
-    waiting = _doubts(asked)
-    if not waiting:
-        return [NoDoubts(to=asked.person.chat)]
-    return [DoubtShown(to=asked.person.chat, row=_row(asked, waiting[0]), left=len(waiting) - 1)]
-
-
-def _row(asked: Asked, sent: Sent) -> DoubtRow:
-    student = next(each for each in asked.students if each.id == sent.student)
-    tried = attempts.attempts_of(asked.s, sent.id)
-    open_ones = [each for each in tried if each.verdict not in (Verdict.RIGHT, Verdict.HELP)]
-    solved = sent.outcome in (Outcome.FIRST_TRY, Outcome.LATER_TRY)
-    return DoubtRow(
-        kind="asked" if sent.with_tutor else "unreadable",
-        ref=str(sent.id),
-        student=f"{student.name} ({asked.household_of(student)})",
-        title=sent.item.lesson_title,
-        ask=plain_text(sent.item.ask)[:600],
-        answer=sent.item.key.answer,
-        typed=tuple(each.typed[:120] for each in open_ones[-4:]),
-        attempt=open_ones[-1].id if open_ones and not solved else 0,
-        since=days.day(asked.s, sent.day).date.isoformat(),
-        count=_missed_by(asked, sent),
-    )
-
-
-def _missed_by(asked: Asked, sent: Sent) -> int:
-    """How many students of this tutor missed that kind of item lately, if it is many."""
-    count = 0
-    for student in asked.students:
-        on = dates.today(student, asked.at)
-        past = days.past_items(asked.s, student.id, on - LATELY, on + timedelta(days=1))
-        count += any(each.template == sent.template and each.outcome is Outcome.UNSOLVED for each in past)
-    return count if count >= MANY else 0

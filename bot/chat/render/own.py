@@ -6,7 +6,7 @@ from bot.chat.render.registry import button, cut, renders, say
 from bot.chat.render.tutoring import fitted, in_rows
 from bot.chat.rendered import Button, Rendered
 from bot.chat.words import Text, Words, bold, join, plain
-from bot.messages import FaultRow, FileComes, OwnFaults, OwnListed, OwnShown
+from bot.messages import FaultRow, FileComes, HandoverAsked, HandoverTold, OwnFaults, OwnListed, OwnShown
 
 
 @renders(OwnListed)
@@ -66,3 +66,20 @@ def _fault(words: Words, row: FaultRow) -> Text:
 def file_comes(words: Words, m: FileComes) -> Rendered:
     """The file is being read."""
     return say(words("file-comes-full" if m.full else "file-comes", name=m.name))
+
+
+@renders(HandoverAsked)
+def handover_asked(words: Words, m: HandoverAsked) -> Rendered:
+    """Whether a household is taken over."""
+    row = [
+        button(words, "button-take-over", f"t-take:{m.offer}"),
+        button(words, "button-not-now", f"t-not-now:{m.offer}"),
+    ]
+    students = words.list(list(m.students))
+    return say(words("handover-asked", household=m.household, names=students, tutor=m.tutor), buttons=[row])
+
+
+@renders(HandoverTold)
+def handover_told(words: Words, m: HandoverTold) -> Rendered:
+    """What became of it."""
+    return say(words(f"handover-{m.why}", household=m.household, tutor=m.tutor))

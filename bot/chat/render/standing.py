@@ -114,17 +114,21 @@ def people_shown(words: Words, m: PeopleShown) -> Rendered:
 def doubt_shown(words: Words, m: DoubtShown) -> Rendered:
     """The oldest doubt."""
     row = m.row
-    facts = [plain(row.ask)]
+    facts = [plain(row.ask)] if row.ask else []
     if row.typed:
         facts.append(words("doubt-typed", typed=join([plain(t).marked("code") for t in row.typed], ", ")))
-    facts.append(words("doubt-key", answer=row.answer))
-    if row.count:
+    if row.answer:
+        facts.append(words("doubt-key", answer=row.answer))
+    if row.count and row.student:
         facts.append(words("doubt-many", count=row.count))
     buttons = [button(words, "button-seen", f"t-run:doubts seen {row.ref}")]
     if row.attempt:
         buttons.insert(0, button(words, "button-accept", f"t-accept:{row.attempt}"))
+    if row.excuse:
+        buttons.append(button(words, "button-excuse", f"t-run:excuse {row.excuse}"))
+    head = {"student": row.student} if row.student else {"count": row.count}
     return say(
-        words(f"doubt-{row.kind}", student=row.student, title=row.title, day=words.date(row.since)),
+        words(f"doubt-{row.kind}", title=row.title, day=words.date(row.since), **head),
         shortened(join(facts, "\n"), 3000),
         words("doubts-left", count=m.left),
         buttons=[buttons],

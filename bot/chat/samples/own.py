@@ -3,11 +3,16 @@
 from __future__ import annotations
 
 from bot.chat.samples.day import DAY, TO, WREN
+from bot.chat.samples.day import ITEM as ITEM_ID
 from bot.messages import (
     Changed,
     DayReady,
+    DoubtRow,
+    DoubtShown,
     FaultRow,
     FileComes,
+    HandoverAsked,
+    HandoverTold,
     Line,
     Message,
     OwnFaults,
@@ -15,6 +20,7 @@ from bot.messages import (
     OwnRow,
     OwnShown,
     Preview,
+    ReportNoted,
     TestReopened,
     TestWaits,
 )
@@ -112,5 +118,48 @@ SAMPLES: tuple[Message, ...] = (
     ),
     TestWaits(to=TO, day=DAY, name="Wren", title="Test 1", items=8, minutes=16, second=True),
     TestReopened(to=TO, day=DAY, name="Wren"),
+    Preview(
+        to=TO,
+        change=36,
+        lines=(Line("line-handover", {"household": "Bramble", "names": ["Sol", "Wren"]}),),
+        notes=(Line("note-handover"),),
+    ),
+    HandoverAsked(to=TO, offer=2, household="Bramble", students=("Sol", "Wren"), tutor="Ines"),
+    *(
+        HandoverTold(to=TO, why=why, household="Bramble", tutor="Corin")
+        for why in ("taken", "given", "parent", "left", "own", "gone")
+    ),
+    ReportNoted(to=TO, item=ITEM_ID, tutor="Ines"),
+    ReportNoted(to=TO, item=ITEM_ID, tutor="Ines", again=True),
+    DoubtShown(
+        to=TO,
+        row=DoubtRow(
+            "reported",
+            "d3",
+            "Wren (Bramble)",
+            "Times tables",
+            "Work out 7 × 8.",
+            "56",
+            ("54",),
+            7,
+            "2026-09-14",
+            excuse="#3 2 2026-09-14",
+        ),
+        left=1,
+    ),
+    DoubtShown(
+        to=TO,
+        row=DoubtRow(
+            "working", "d4", "Sol (Bramble)", "Two-step equations", "3x + 5 = 20", "5", since="2026-09-14"
+        ),
+        left=1,
+    ),
+    DoubtShown(
+        to=TO,
+        row=DoubtRow(
+            "many-missed", "d5", "", "Times tables", "7 × 8", "56", ("54", "48"), since="2026-09-14", count=3
+        ),
+        left=0,
+    ),
     DayReady(to=TO, day=DAY, name="Wren", day_kind="second-look", minutes=20),
 )

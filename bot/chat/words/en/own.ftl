@@ -77,3 +77,26 @@ holds-second-look = a second look at *{ $title }*, { $key_days }
 wish-test = a test was set
 wish-second-look = a second look was set
 button-second-look = A second look
+
+# Doubts
+doubt-working = I couldn’t judge **{ $student }**’s working on an item from *{ $title }* ({ $day }):
+doubt-reported = **{ $student }** thinks that an item from *{ $title }* is wrong ({ $day }):
+doubt-many-missed = Several of your students left the same kind of item from *{ $title }* unsolved lately. It may be the item:
+report-noted = Thank you for saying so. { $tutor } looks at it. Go on with the next one, or try it once more.
+report-again = { $tutor } has it already. Thank you.
+button-report = I think this item is wrong
+command-report = say that this item is wrong
+passed-reported = **{ $student }** ({ $household }) thinks that this item of *{ $lesson }* is wrong.
+
+# A household goes to another tutor
+line-handover = **{ $household }** ({ $names }) is offered to another tutor: I make a link for you to pass on.
+note-handover = Nothing changes until they press *Take over*; until then */undo* ends the link. Afterwards answers, records and plans go on with them, and you see nothing more of it. What you set for all your students stays with you. The parents are told.
+handover-asked = **{ $tutor }** hands the household **{ $household }** ({ $names }) on to you. You would see their answers, plan their days and read their questions; { $tutor } no longer would. The parents are told.
+handover-taken = **{ $household }** is with you from now on. */needs* shows who needs you, */people* who they are.
+handover-given = **{ $tutor }** has taken **{ $household }** over. You see nothing more of it.
+handover-parent = From now on **{ $tutor }** is the tutor of { $household }, and reads what the tutor before read. What is kept stays the same. */privacy* says what that is; */withdraw* stops everything.
+handover-left = Left as it is. The link still works for a few days.
+handover-own = **{ $household }** is with you already. The link is for the other tutor.
+handover-gone = That link has ended. The tutor can make a new one.
+button-take-over = Take over
+command-handover = hand a household to another tutor

@@ -77,3 +77,26 @@ holds-second-look = una segunda mirada a *{ $title }*, { $key_days }
 wish-test = se puso una prueba
 wish-second-look = se puso una segunda mirada
 button-second-look = Una segunda mirada
+
+# Dudas
+doubt-working = No pude juzgar los pasos de **{ $student }** en un ejercicio de *{ $title }* ({ $day }):
+doubt-reported = **{ $student }** cree que un ejercicio de *{ $title }* está mal ({ $day }):
+doubt-many-missed = A varios de tus alumnos se les quedó sin resolver el mismo tipo de ejercicio de *{ $title }*. Puede que sea el ejercicio:
+report-noted = Gracias por decirlo. { $tutor } lo mira. Sigue con el siguiente, o inténtalo otra vez.
+report-again = { $tutor } ya lo tiene. Gracias.
+button-report = Creo que este ejercicio está mal
+command-report = decir que este ejercicio está mal
+passed-reported = **{ $student }** ({ $household }) cree que este ejercicio de *{ $lesson }* está mal.
+
+# A household goes to another tutor
+line-handover = **{ $household }** ({ $names }) se ofrece a otra persona que enseña: hago un enlace para que lo pases.
+note-handover = No cambia nada hasta que pulse *Hacerme cargo*; hasta entonces */undo* acaba con el enlace. Después las respuestas, los registros y los planes siguen con esa persona, y tú no ves nada más. Lo que pusiste para todos tus alumnos se queda contigo. Se avisa a las familias.
+handover-asked = **{ $tutor }** te pasa la familia **{ $household }** ({ $names }). Verías sus respuestas, planearías sus días y leerías sus preguntas; { $tutor } ya no. Se avisa a la familia.
+handover-taken = **{ $household }** está contigo desde ahora. */needs* muestra quién te necesita, */people* quiénes son.
+handover-given = **{ $tutor }** se ha hecho cargo de **{ $household }**. Tú no ves nada más.
+handover-parent = Desde ahora **{ $tutor }** enseña a { $household } y lee lo que leía la persona anterior. Lo que se guarda sigue igual. */privacy* dice qué es; */withdraw* lo para todo.
+handover-left = Queda como estaba. El enlace vale todavía unos días.
+handover-own = **{ $household }** ya está contigo. El enlace es para la otra persona.
+handover-gone = Ese enlace ya no vale. Se puede hacer uno nuevo.
+button-take-over = Hacerme cargo
+command-handover = pasar una familia a otra persona que enseña
