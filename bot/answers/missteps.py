@@ -21,9 +21,12 @@ from bot.answers.finding import Finding
 from bot.answers.given import given_tree
 from bot.answers.guesses import guess_list, guess_number
 from bot.answers.guesses_algebra import guess_expression, guess_other
+from bot.answers.guesses_of_figures import guess_figure
 from bot.answers.key import Key
 from bot.answers.numbers import NUMBER_FORMS
+from bot.answers.shapes import shown_places
 from bot.answers.undoing import faulty_relations
+from bot.answers.units import wanted
 from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import coefficients
 from bot.maths.exact import Beyond, Quotient, normal_form, plus, times
@@ -42,7 +45,13 @@ def names() -> dict[str, str]:
 def misstep_of(text: str, finding: Finding, key: Key) -> str | None:
     """The name of the likely misstep, or None where none explains the answer better than the others."""
     try:
-        return _own(text, finding, key) or _from_given(text, finding, key) or _general(text, finding, key)
+        own = _own(text, finding, key)
+        if own is not None or key.given is None:
+            return own or _general(text, finding, key)
+        found = {*_figures(finding, key), _from_given(text, finding, key)} - {None}
+        if found:
+            return found.pop() if len(found) == 1 else None
+        return _general(text, finding, key)
     except (Unreadable, Undefined, Beyond, BadKey, ArithmeticError, ValueError):
         return None
 
@@ -63,6 +72,18 @@ def _own(text: str, finding: Finding, key: Key) -> str | None:
 
 
 # From the question's expression -----------------------------------------------------------------------------
+
+
+def _figures(finding: Finding, key: Key) -> Iterator[str]:
+    """Another measure of the same figure, where a length or an area is worked out of the question's numbers."""
+    asked = wanted(key.unit).unit.kinds if key.unit else ()
+    amount = finding.amount
+    if amount is None or key.given is None or len(asked) != 1 or asked[0][0] not in ("length", "unit"):
+        return
+    given = given_tree(key.given)
+    if given is not None and asked[0][1] in (1, 2):
+        places = shown_places(amount.tree) or 0
+        yield from guess_figure(amount.value, places, normal_form(given), given, asked[0][1])
 
 
 def _from_given(text: str, finding: Finding, key: Key) -> str | None:
