@@ -66,7 +66,7 @@ def _own(text: str, finding: Finding, key: Key) -> str | None:
 
     for misstep in key.missteps:
         wrong = replace(key, answer=misstep.answer, missteps=(), given=None, accept=None)
-        if judge(text, wrong).verdict in (Verdict.RIGHT, Verdict.FORM):
+        if judge(text, wrong).verdict in (Verdict.RIGHT, Verdict.FORM, Verdict.UNIT):
             return misstep.name
     return None
 

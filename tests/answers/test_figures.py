@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from bot.answers import Key, judge
+from bot.answers.key import Misstep
 
 CASES = [
     # typed, expected, unit, given, misstep
@@ -33,3 +34,10 @@ def test_the_other_measure_is_named_where_the_numbers_show_it(
     form = "decimal-rounded" if "." in expected else "quantity"
 
     assert judge(typed, Key(expected, form, unit, given=given)).misstep == misstep
+
+
+def test_a_misstep_is_named_though_its_unit_is_missing() -> None:
+    around = Misstep("two-sides-only", "30", "How many sides do you walk along?")
+    key = Key("60", "quantity", "m", missteps=(around,))
+
+    assert [judge(typed, key).misstep for typed in ("30 m", "30", "30 cm")] == ["two-sides-only"] * 3
