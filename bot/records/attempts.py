@@ -210,6 +210,27 @@ def missteps_by_item(s: Session, student: StudentId, since: date) -> dict[ItemId
     return found
 
 
+def counted_alike(
+    s: Session, students: Sequence[StudentId], template: str, typed: str, since: datetime
+) -> list[ItemId]:
+    """Return items of a template at which the same text was typed since a moment and counted."""
+    newest = _newest.subquery()
+    rows = s.execute(
+        select(AttemptRow.item_id)
+        .join(GradingRow, GradingRow.attempt_id == AttemptRow.id)
+        .join(ItemRow, ItemRow.id == AttemptRow.item_id)
+        .where(
+            ItemRow.student_id.in_(students),
+            ItemRow.template == template,
+            AttemptRow.typed == typed,
+            AttemptRow.at >= since,
+            GradingRow.verdict == Verdict.RIGHT,
+            GradingRow.id.in_(select(newest.c[0])),
+        )
+    )
+    return [ItemId(row[0]) for row in rows]
+
+
 def turned_down_alike(s: Session, students: Sequence[StudentId], typed: str, since: datetime) -> list[ItemId]:
     """Return items at which the same text was typed since a moment and, as graded now, didn't count."""
     newest = _newest.subquery()

@@ -63,6 +63,8 @@ class WishKind(StrEnum):
     """Ten minutes, three days a week, while there is no school (on: bool); a family or the student may."""
     PRINTED = "printed"
     """A sheet was printed for that day, so its review stands fast (items: as drawn); a family may."""
+    TURNED_DOWN = "turned-down"
+    """An answer that doesn't count from now on, at items of one template (template, typed)."""
     READ_AS = "read-as"
     """An answer that counts from now on (expected, form, typed, verdict)."""
 

@@ -48,7 +48,9 @@ def grade(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed, text
     Only a wrong value costs a try, and the question typed back a second time where the form is the skill.
     """
     judgement = judge(text, sent.item.key)
-    if judgement.verdict not in (Verdict.RIGHT, Verdict.HELP):
+    if judgement.verdict is Verdict.RIGHT:
+        judgement = _unless_turned_down(s, here, day, sent, text, judgement)
+    elif judgement.verdict is not Verdict.HELP:
         judgement = _as_taught(s, here, day, sent, text, judgement)
     not_started = judgement.not_started
     free = judgement.verdict is not Verdict.WRONG and not (not_started and sent.not_started)
@@ -102,6 +104,16 @@ def _squeezed(text: str) -> str:
     """Text without spaces, case and kinds of minus, times and divide signs."""
     same = str.maketrans({"−": "-", "–": "-", "×": "*", "·": "*", "÷": "/", "⁄": "/"})
     return "".join(text.translate(same).split()).lower()
+
+
+def _unless_turned_down(
+    s: Session, here: Here, day: SchoolDay, sent: Sent, text: str, before: Judgement
+) -> Judgement:
+    """A right answer that the tutor doesn't count from now on, at items of that kind."""
+    for wish in of_kind(in_force(s, here.student, day.date), WishKind.TURNED_DOWN):
+        if wish.what.get("template") == sent.template and wish.what.get("typed") == taught_form(text):
+            return Judgement(Verdict.WRONG, read_as=before.read_as, reason="tutor")
+    return before
 
 
 def _as_taught(s: Session, here: Here, day: SchoolDay, sent: Sent, text: str, before: Judgement) -> Judgement:

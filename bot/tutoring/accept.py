@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from dataclasses import replace
 from datetime import timedelta
 
+from bot.answers import taught_form
 from bot.course.item import plain_text
 from bot.messages import Accepted, Line, Message, Preview
 from bot.records import attempts, days, people
@@ -73,10 +74,28 @@ def replace_preview(
 
 
 def reject(asked: Asked) -> list[Message]:
-    """An answer that was counted is not right after all."""
+    """An answer that was counted is not right after all: this once, or from now on at items of that kind."""
     student, sent, chosen = _which(asked, (Verdict.RIGHT,), "ask-which-answer")
     step = _step(student, sent, chosen, Verdict.WRONG)
-    return propose(asked, "reject", [_line("line-reject", asked, student, sent, chosen)], steps=[step])
+    lines = [_line("line-reject", asked, student, sent, chosen)]
+    once = propose(asked, "reject", lines, steps=[step])
+    if chosen.typed.strip() == sent.item.key.answer or sent.item.choices:
+        return once  # the key as it stands: then it is the item that is to be left out
+    what: dict[str, object] = {"template": sent.template, "typed": taught_form(chosen.typed)}
+    wish = Wish(WishKind.TURNED_DOWN, what, asked.at.date(), None, tutor=asked.person.id)
+    always = [
+        *lines,
+        Line("line-reject-always", {"typed": chosen.typed[:60], "title": sent.item.lesson_title}),
+    ]
+    second = store(asked, "reject", always, wished=[wish], steps=[step])
+    students = [each.id for each in asked.students]
+    alike = attempts.counted_alike(asked.s, students, sent.template, chosen.typed, asked.at - LATELY)
+    notes = [Line("note-alike-counted", {"count": len(alike) - 1})] if len(alike) > 1 else []
+    return [
+        replace_preview(each, ways=((str(second), "button-not-from-now-on"),), notes=tuple(notes))
+        for each in once
+        if isinstance(each, Preview)
+    ]
 
 
 def _line(key: str, asked: Asked, student: Student, sent: Sent, chosen: Attempt) -> Line:

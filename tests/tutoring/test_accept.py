@@ -142,6 +142,35 @@ def test_a_form_may_count_from_now_on(worked: Somebody, ines: Somebody, group: G
         assert attempts.attempts_of(s, current.id)[-1].by != attempts.CHECKER
 
 
+def test_an_answer_may_be_turned_down_from_now_on_at_its_kind_of_item_only(
+    worked: Somebody, ines: Somebody, group: Group
+) -> None:
+    current = next(sent for sent in worked.items(Part.REVIEW) if sent.state == "shown")
+    while current.item.choices:
+        worked.answers(current)
+        worked.presses("on")
+        current = next(sent for sent in worked.items(Part.REVIEW) if sent.state == "shown")
+    key = current.item.key
+    typed = f"{key.answer} {key.unit}" if key.unit else f"= {key.answer}"
+    worked.types(typed)
+    with transaction(group.engine) as s:
+        counted = attempts.attempts_of(s, current.id)[-1]
+    assert counted.verdict is Verdict.RIGHT
+    shown = only(Preview, ines.types(f"/reject wren {current.place}"))
+    assert words_of([shown]) and words_of([shown], "es")
+    ((always, label),) = shown.ways
+    assert label == "button-not-from-now-on"
+    done = ines.presses("t-do", always)
+    assert worked.item(current.id).outcome is not Outcome.FIRST_TRY
+    assert "doesn’t count" in words_of(ines.types("/holds wren"))
+    worked.presses("again", current.id)
+    worked.types(typed)
+    assert worked.item(current.id).outcome is not Outcome.LATER_TRY
+    undoes(ines, done)
+    assert worked.item(current.id).outcome in (Outcome.FIRST_TRY, Outcome.LATER_TRY)
+    assert "doesn’t count" not in words_of(ines.types("/holds wren"))
+
+
 def test_an_excused_item_does_not_count(worked: Somebody, ines: Somebody, tove: Somebody) -> None:
     done = does(ines, "/excuse wren 1")
     assert first(worked).outcome is Outcome.EXCUSED

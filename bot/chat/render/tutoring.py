@@ -121,7 +121,8 @@ def preview(words: Words, m: Preview) -> Rendered:
     """A change as it would be."""
     rows: list[list[Button]] = []
     if m.ways:
-        first = "button-once" if m.ways[0][0] else m.ways[0][1]
+        turned_down = m.ways[0][1] == "button-not-from-now-on"
+        first = "button-once-not" if turned_down else "button-once" if m.ways[0][0] else m.ways[0][1]
         rows.append([button(words, first, f"{m.side}-do:{m.change}")])
         rows += [[button(words, key, f"{m.side}-do:{other}")] for other, key in m.ways if other]
     else:

@@ -100,3 +100,13 @@ handover-own = **{ $household }** is with you already. The link is for the other
 handover-gone = That link has ended. The tutor can make a new one.
 button-take-over = Take over
 command-handover = hand a household to another tutor
+
+# An answer that doesn't count from now on
+line-reject-always = From now on, “{ $typed }” doesn’t count at items of this kind from *{ $title }*, for all your students. */holds* ends that.
+note-alike-counted = { $count ->
+    [one] The same was typed and counted once more in the last 60 days; that stays as it is.
+   *[other] The same was typed and counted { $count } more times in the last 60 days; those stay as they are.
+  }
+button-once-not = Not this once
+button-not-from-now-on = Not from now on
+holds-turned-down = “{ $typed }” doesn’t count at a kind of item from *{ $title }*, { $key_days }

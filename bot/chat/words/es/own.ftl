@@ -100,3 +100,13 @@ handover-own = **{ $household }** ya está contigo. El enlace es para la otra pe
 handover-gone = Ese enlace ya no vale. Se puede hacer uno nuevo.
 button-take-over = Hacerme cargo
 command-handover = pasar una familia a otra persona que enseña
+
+# Una respuesta que no cuenta desde ahora
+line-reject-always = Desde ahora, «{ $typed }» no cuenta en ejercicios de este tipo de *{ $title }*, para todos tus alumnos. */holds* lo termina.
+note-alike-counted = { $count ->
+    [one] Lo mismo se escribió y contó una vez más en los últimos 60 días; eso queda como está.
+   *[other] Lo mismo se escribió y contó { $count } veces más en los últimos 60 días; esas quedan como están.
+  }
+button-once-not = Esta vez no
+button-not-from-now-on = Desde ahora no
+holds-turned-down = «{ $typed }» no cuenta en un tipo de ejercicio de *{ $title }*, { $key_days }
