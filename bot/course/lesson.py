@@ -151,7 +151,8 @@ class TestBlueprint:
     """What a test holds: `items`, of which `new_share` are on lessons examined for the first time.
 
     `new` and `cumulative` are the first and last lesson of a stretch of the year. It may be opened once the
-    lesson `after` is done. A final has two parts, each a blueprint, the second with a calculator.
+    lesson `after` is done. A final has two parts, each a blueprint: the first on lessons without a calculator, the
+    second on those with one and on those that are named in `also`.
     """
 
     __test__ = False  # it is no test case, whatever a test runner thinks of the name
@@ -166,6 +167,8 @@ class TestBlueprint:
     items: int = 20
     new_share: Fraction = Fraction(2, 5)
     calculator: bool = False
+    final: bool = False
+    also: tuple[LessonId, ...] = ()
 
 
 @dataclass(frozen=True, slots=True)

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Mapping
 from fractions import Fraction
 from pathlib import Path
 
+from bot.course.closing import closing_faults, read_foundations, read_strands
 from bot.course.faults import CourseErrors, Fault, nearest
 from bot.course.formulas import FormulaPart, read_formulas
 from bot.course.glossary import GlossaryWord, read_words
@@ -102,6 +103,8 @@ class _Reader:
             lists=self.lists,
             glossary=self._glossary(unit_of),
             formulas=self._formulas(unit_of),
+            strands=read_strands(_rows(plan.get("strands"))),
+            foundations=read_foundations(_rows(plan.get("foundations"))),
             materials=tuple(
                 (_text(row.get("thing")), _text(row.get("for"))) for row in _rows(plan.get("materials"))
             ),
@@ -109,6 +112,9 @@ class _Reader:
             known_words=self._listed("known-words.txt"),
         )
         self._names_unique(course)
+        skills = {skill for lesson in written for skill in lesson.skills} | self._planned(set()).keys()
+        file = f"{self.folder.name}/course.yaml"
+        self.faults += closing_faults(file, course.strands, course.foundations, unit_of, skills)
         return course
 
     # Files ---------------------------------------------------------------------------------------------
@@ -247,6 +253,8 @@ class _Reader:
                 items=int(_text(row.get("items")) or 20),
                 new_share=Fraction(_text(row.get("new-share")) or "2/5"),
                 calculator=_text(row.get("calculator")) == "yes",
+                final=_text(row.get("final")) == "yes",
+                also=tuple(self._known(one, unit_of, line) for one in _names(row.get("also"))),
             )
 
     def _hands_on(
@@ -341,6 +349,11 @@ def _rows(entry: Entry | None) -> list[Mapping[str, Entry]]:
     if entry is None or isinstance(entry.value, (str, Mapping)):
         return []
     return [row.value for row in entry.value if isinstance(row.value, Mapping)]
+
+
+def _names(entry: Entry | None) -> list[str]:
+    listed = [] if entry is None or isinstance(entry.value, (str, Mapping)) else entry.value
+    return [one.text or "" for one in listed]
 
 
 def _text(entry: Entry | None) -> str:

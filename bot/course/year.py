@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import TypeVar
 
+from bot.course.closing import Foundation, Strand
 from bot.course.formulas import FormulaPart
 from bot.course.glossary import GlossaryWord
 from bot.course.lesson import (
@@ -61,6 +62,8 @@ class Course:
     glossary: tuple[GlossaryWord, ...] = ()
     """The words of the course, in the order of its lessons."""
     formulas: tuple[FormulaPart, ...] = ()
+    strands: tuple[Strand, ...] = ()
+    foundations: tuple[Foundation, ...] = ()
     materials: tuple[tuple[str, str], ...] = ()
     """Things that are wanted all year, and what for; those of hands-on lessons are named there."""
     stressed: frozenset[str] = frozenset()

@@ -50,7 +50,12 @@ def plan_test(
     far as the number goes, the others on older ones; within both, what is weak today weighs up to twice as
     much as what is firm. Only lessons that were met, and that lie five school days back, are asked for.
     """
-    met = _old_enough(syllabus, history)
+    met = [
+        lesson for lesson in _old_enough(syllabus, history) if place.only is None or lesson.n in place.only
+    ]
+    if place.final:
+        chosen = _by_strand(syllabus, met, place.items, day, history, wishes, seed)
+        return _in_order(chosen, syllabus, day, seed, again=300)
     first = [lesson for lesson in met if place.new[0] <= lesson.n <= place.new[1]]
     older = [
         lesson
@@ -64,6 +69,28 @@ def plan_test(
         taken = {template.id: 1 for template in chosen}
         chosen += _spread(syllabus, first + older, place.items - len(chosen), day, history, wishes, taken)
     return _in_order(chosen, syllabus, day, seed, again=300)
+
+
+def _by_strand(
+    syllabus: Syllabus,
+    met: Sequence[Lesson],
+    count: int,
+    day: date,
+    history: History,
+    wishes: Wishes,
+    seed: int,
+) -> list[Template]:
+    """Items of a final: as many from each strand as far as it goes, and within one of many lessons of the year."""
+    strands = [[lesson for lesson in met if lesson.n in strand] for strand in syllabus.strands or ()]
+    groups = [group for group in strands if group] or [list(met)]
+    tie = {lesson.n: seed_of(seed, day, TemplateId(lesson.id), 500) for lesson in met}
+    chosen: list[Template] = []
+    for place, group in enumerate(groups):
+        fair = (count - len(chosen)) // (len(groups) - place)
+        taken = {template.id: 1 for template in chosen}
+        chosen += _spread(syllabus, group, fair, day, history, wishes, taken, tie)
+    taken = {template.id: 1 for template in chosen}
+    return chosen + _spread(syllabus, met, count - len(chosen), day, history, wishes, taken, tie)
 
 
 def plan_second_look(
@@ -139,6 +166,7 @@ def _spread(
     history: History,
     wishes: Wishes,
     taken: Mapping[TemplateId, int],
+    tie: Mapping[int, int] | None = None,
 ) -> list[Template]:
     """`count` templates over the lessons in proportion to their weight, no template twice.
 
@@ -166,7 +194,7 @@ def _spread(
         open_lessons = [n for n in pool if pool[n]]
         if not open_lessons:
             break
-        n = max(open_lessons, key=lambda n: (weight[n] / (given[n] + 0.5), n))
+        n = max(open_lessons, key=lambda n: (weight[n] / (given[n] + 0.5), tie[n] if tie else n))
         chosen.append(pool[n].pop(0))
         given[n] += 1
     return chosen

@@ -101,6 +101,8 @@ class DayPlan:
     review: tuple[Pick, ...] = ()
     test: int | None = None
     hands_on: str | None = None
+    strand: int | None = None
+    """On a day of the week of review: its strand, counted from 0."""
     own_items: int = 0
     size: int = 0
     minutes: float = 0.0

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date
 from hashlib import blake2b
 
+from bot.planner.closing import due_test, of_strand, strand_due
 from bot.planner.history import History, Wishes
 from bot.planner.load import (
     FEWEST,
@@ -37,11 +38,12 @@ def plan_day(day: date, syllabus: Syllabus, history: History, wishes: Wishes, se
     asked before it was taught, nothing piles up: a missed day's lesson waits and its review comes in its
     turn.
     """
-    test = _test_due(syllabus, history)
+    test = due_test(syllabus, history)
     kind = _kind(history, wishes, test)
     lesson = _lesson_of(syllabus, history, wishes) if kind is DayKind.LESSON else None
     if kind is DayKind.LESSON and lesson is None:
         kind = DayKind.LIGHT
+    strand = strand_due(syllabus, history) if kind is DayKind.LIGHT else None
 
     guided = _guided(syllabus, lesson, history, wishes)
     count = _count(kind, history, wishes, lesson, len(guided))
@@ -51,7 +53,7 @@ def plan_day(day: date, syllabus: Syllabus, history: History, wishes: Wishes, se
         day,
         syllabus,
         history,
-        wishes,
+        wishes if strand is None else of_strand(syllabus, wishes, strand),
         max(0, count - wishes.own_items),
         lesson.n if lesson else None,
         frozenset(template.id for template in guided),
@@ -67,6 +69,7 @@ def plan_day(day: date, syllabus: Syllabus, history: History, wishes: Wishes, se
         review=tuple(_pick(choice, seed, day, guided) for choice in review),
         test=test.n if test and kind is DayKind.TEST else None,
         hands_on=_hands_on(syllabus, history) if kind is DayKind.LIGHT else None,
+        strand=strand,
         own_items=own_items,
         size=_size(kind, history, wishes),
         minutes=round(
@@ -148,16 +151,6 @@ def _count(kind: DayKind, history: History, wishes: Wishes, lesson: Lesson | Non
 def _size(kind: DayKind, history: History, wishes: Wishes) -> int:
     full = kind in (DayKind.LESSON, DayKind.LIGHT, DayKind.REVIEW_ONLY)
     return review_size(history, wishes.minutes) if full else 0
-
-
-def _test_due(syllabus: Syllabus, history: History) -> TestPlace | None:
-    behind = history.taught | history.left_out
-    for test in syllabus.tests:
-        if test.n not in history.tests_done and all(
-            lesson.n in behind for lesson in syllabus.lessons if lesson.n <= test.after
-        ):
-            return test
-    return None
 
 
 def _hands_on(syllabus: Syllabus, history: History) -> str | None:

@@ -54,6 +54,8 @@ class TestPlace:
     """Where a test stands: after lesson `after`, on lessons `new` for the first time, on all of `cumulative`.
 
     Both ranges are first and last lesson number, inclusive. `new_share` (0 to 1) of the `items` are on `new`.
+    A part of the final comes after the week of review, and its items are shared out evenly among the strands;
+    `only` limits it to some lessons (those without a calculator, or those with one).
     """
 
     n: int
@@ -63,6 +65,8 @@ class TestPlace:
     cumulative: tuple[int, int]
     items: int = 20
     new_share: float = 0.4
+    final: bool = False
+    only: frozenset[int] | None = None
     __test__: ClassVar[bool] = False  # or the test runner takes it for one of its own
 
 
@@ -79,7 +83,8 @@ class Syllabus:
     """The course as the planner sees it.
 
     `before` names templates that need nothing of this course, so that they may be asked before lesson 1 was
-    met. Equal syllabuses give equal plans; the lookups below are worked out once and kept.
+    met. `strands` are numbers of lessons, a day of review each before the final.
+    Equal syllabuses give equal plans; the lookups below are worked out once and kept.
     """
 
     lessons: tuple[Lesson, ...]
@@ -87,6 +92,7 @@ class Syllabus:
     before: frozenset[TemplateId] = field(default_factory=frozenset)
     tests: tuple[TestPlace, ...] = ()
     hands_on: tuple[HandsOnPlace, ...] = ()
+    strands: tuple[frozenset[int], ...] = ()
 
     @cached_property
     def by_number(self) -> Mapping[int, Lesson]:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from bot.course.lesson import Lesson
+from bot.course.lesson import Lesson, TestBlueprint
 from bot.course.year import Course
 from bot.planner import syllabus as plan
 from bot.vocabulary import LessonId, SkillId
@@ -78,6 +78,9 @@ def syllabus_of(course: Course) -> plan.Syllabus:
         templates=(*before, *templates),
         before=frozenset(template.id for template in before),
         tests=tuple(_test_places(course, number)),
+        strands=tuple(
+            frozenset(number[one] for one in strand.lessons if one in number) for strand in course.strands
+        ),
         hands_on=tuple(
             plan.HandsOnPlace(task.id, _place(course, task.after, number)) for task in course.hands_on
         ),
@@ -95,10 +98,21 @@ def _test_places(course: Course, number: dict[LessonId, int]) -> list[plan.TestP
             cumulative=(number[test.cumulative[0]], number[test.cumulative[1]]),
             items=test.items,
             new_share=float(test.new_share),
+            final=test.final,
+            only=_only(course, test) if test.final else None,
         )
         for test in course.tests
         if {test.after, *test.new, *test.cumulative} <= number.keys()
     ]
+
+
+def _only(course: Course, test: TestBlueprint) -> frozenset[int]:
+    """Lessons of a part of the final: those with a calculator and those named beside them, or those without."""
+    return frozenset(
+        lesson.n
+        for lesson in course.lessons
+        if (lesson.calculator or lesson.id in test.also if test.calculator else not lesson.calculator)
+    )
 
 
 def _place(course: Course, after: LessonId, number: dict[LessonId, int]) -> int:
