@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 import re
+import statistics
 from fractions import Fraction
-from statistics import mean, median
 
 
 def gap_in_spreads(m, n, d):
@@ -18,7 +18,7 @@ def gap_in_spreads(m, n, d):
 
 def higher_in_the_middle(ask, choices):
     lists = [[int(one) for one in found.split(", ")] for found in re.findall(r"\d+(?:, \d+)+", ask)]
-    middles = [median(values) for values in lists]
+    middles = [statistics.median(values) for values in lists]
     return [choice for choice, middle in zip(choices, middles, strict=True) if middle == max(middles)]
 
 
@@ -40,6 +40,9 @@ def where_is_the_other_mean(m, d, k):
 def two_samples_worked_out(ask):
     values = [int(one) for one in re.findall(r"\d+", ask)]
     first, second = values[:4], values[4:8]
-    spreads = [mean(abs(Fraction(one) - mean(group)) for one in group) for group in (first, second)]
+    spreads = [
+        statistics.mean(abs(Fraction(one) - statistics.mean(group)) for one in group)
+        for group in (first, second)
+    ]
     assert spreads[0] == spreads[1]
-    return Fraction(mean(first) - mean(second)) / spreads[0]
+    return Fraction(statistics.mean(first) - statistics.mean(second)) / spreads[0]
