@@ -94,3 +94,5 @@ class Role(StrEnum):
     STUDENT = "student"
     PARENT = "parent"
     TUTOR = "tutor"
+    GRADER = "grader"
+    """Marks pages of one household, and sees nothing else of it."""

@@ -7,6 +7,7 @@ from sqlalchemy.orm import Session
 
 from bot import family, tutoring
 from bot.answers import Key, judge
+from bot.family import grader
 from bot.happened import Command, Edited, Happened, InGroup, Left, Pressed, SentFile, Typed
 from bot.messages import (
     Help,
@@ -115,7 +116,7 @@ class Route:
             return taken if taken is not None else [NotText(to=person.chat, what="grown-up")]
         if isinstance(what, Edited):
             return []
-        for take in (tutoring.take_text, family.take_text):
+        for take in (tutoring.take_text, family.take_text, grader.take_text):
             taken = take(s, self._school, person, what)
             if taken is not None:
                 return taken
@@ -137,7 +138,7 @@ class Route:
                 return answered
             if person.shared:
                 return [Help(to=person.chat, role="student")]
-        for take in (tutoring.take_command, family.take_command):
+        for take in (tutoring.take_command, family.take_command, grader.take_command):
             answered = take(s, self._school, person, what)
             if answered is not None:
                 return answered
@@ -153,6 +154,9 @@ class Route:
             return taken if taken is not None else [NotForYou(to=person.chat)]
         if what.verb.startswith("f-"):
             taken = family.take_press(s, self._school, person, what)
+            return taken if taken is not None else [NotForYou(to=person.chat)]
+        if what.verb.startswith("g-"):
+            taken = grader.take_press(s, self._school, person, what)
             return taken if taken is not None else [NotForYou(to=person.chat)]
         if what.verb in presses.SPEAKING:
             return presses.hold_the_phone(s, self._school, person, what)
@@ -175,7 +179,9 @@ def _about_of(what: Pressed) -> str:
 def _role(person: Person) -> str:
     if person.speaking is not None:
         return "student"
-    return "tutor" if Role.TUTOR in person.roles else "parent"
+    if Role.TUTOR in person.roles:
+        return "tutor"
+    return "grader" if person.roles == {Role.GRADER} else "parent"
 
 
 def _reads_like_an_answer(text: str) -> bool:

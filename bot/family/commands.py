@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from sqlalchemy.orm import Session
 
-from bot.family import consent, join, leave, phone
+from bot.family import consent, grader, join, leave, phone
 from bot.happened import Command, Pressed, Typed
 from bot.messages import Changed, FamilyChanged, Message, NotForYou, TakenBack
 from bot.records import people
@@ -16,6 +16,7 @@ from bot.school import (
     changes,
     effects,
     glossary,
+    marks,
     orders,
     overview,
     paperwork,
@@ -56,7 +57,7 @@ def _tell_tutors(s: Session, person: Person, said: Sequence[Message]) -> list[Me
     return told
 
 
-EFFECTS: changes.Effects = {**effects.EFFECTS, "stop": leave.STOP}
+EFFECTS: changes.Effects = {**effects.EFFECTS, "stop": leave.STOP, "grader": grader.EFFECT}
 """What the steps of a parent's changes do."""
 
 FUNCTIONS: dict[str, Function] = {
@@ -75,6 +76,7 @@ FUNCTIONS: dict[str, Function] = {
     "offseason": year_orders.off_season,
     **paperwork.FUNCTIONS,
     "hand": phone.hand,
+    "grader": grader.grader,
     "privacy": consent.privacy,
     "agree": consent.ask_again,
     "withdraw": consent.ask_withdraw,
@@ -106,7 +108,12 @@ def take_command(s: Session, school: School, person: Person, command: Command) -
 def take_text(s: Session, school: School, person: Person, typed: Typed) -> list[Message] | None:
     """A command typed without its stroke ("today"); None for anything else."""
     command = asking.without_stroke(typed, Who.PARENT)
-    return take_command(s, school, person, command) if command else None
+    if command is not None:
+        return take_command(s, school, person, command)
+    if Role.PARENT not in person.roles or child_speaks(person):
+        return None
+    asked = Asked(s, school, person, typed.at, typed.update, PARENT, "marks", "")
+    return marks.take_written(asked, typed.text)
 
 
 def take_press(s: Session, school: School, person: Person, pressed: Pressed) -> list[Message] | None:

@@ -22,7 +22,7 @@ from bot.records.invites import Invite
 from bot.school.school import School
 from bot.vocabulary import ChatId, HouseholdId, PersonId, Role, StudentId
 
-FIRST = (Role.TUTOR, Role.PARENT, Role.STUDENT)
+FIRST = (Role.TUTOR, Role.PARENT, Role.GRADER, Role.STUDENT)
 """What a person is called who is several."""
 
 
@@ -144,6 +144,12 @@ def _greet(s: Session, chat: ChatId, person_id: PersonId) -> list[Message]:
         return told or [Welcome(to=chat, name=person.name, roles=("student",))]
     homes = people.households_of(s, person_id, Role.PARENT)
     students = people.students_of_parent(s, person_id)
+    if person.roles == {Role.GRADER}:
+        students = [
+            each
+            for home in people.households_of(s, person_id, Role.GRADER)
+            for each in people.students_of_household(s, home.id)
+        ]
     welcome = Welcome(
         to=chat,
         name=person.name,

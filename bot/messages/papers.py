@@ -288,3 +288,36 @@ class MapPicture(Message, frozen=True, kw_only=True):
     name: str
     units: tuple[UnitStanding, ...]
     own: bool = False
+
+
+class MarksShown(Message, frozen=True, kw_only=True):
+    """The marks of a page. Rows are (number, outcome, what was written, answered in the chat).
+
+    `misses` are those that were marked by hand: each has a button for what is written there.
+    """
+
+    student: StudentId
+    name: str
+    date: str
+    rows: tuple[tuple[int, str, str, bool], ...]
+    misses: tuple[int, ...] = ()
+    entered: bool = False
+    side: str = "f"
+
+
+class AskWritten(Message, frozen=True, kw_only=True):
+    """What is written at a miss? Typed, or a button for a place that was left empty."""
+
+    student: StudentId
+    name: str
+    date: str
+    n: int
+    ask: str
+    side: str = "f"
+
+
+class GraderTold(Message, frozen=True, kw_only=True):
+    """To a student: somebody marks pages for the household from now on."""
+
+    name: str
+    grader: str

@@ -18,8 +18,8 @@ from bot.school.commands import GROUPS, SPECS, Spec, Who, find
 from bot.school.school import School
 from bot.vocabulary import Outcome, Part, Role, Verdict
 
-TUTOR, PARENT = "t", "f"
-"""The two sides of a command: a tutor's households, or the ones in which somebody is a parent."""
+TUTOR, PARENT, GRADER = "t", "f", "g"
+"""The sides of a command: a tutor's households, those in which somebody is a parent, or marks pages."""
 CHOICE = "choice"
 """What a chat waits for after a question with buttons."""
 MOST = 3500
@@ -45,6 +45,9 @@ class Asked:
         """The students whom it may be about."""
         if self.side == TUTOR:
             return people.students_of_tutor(self.s, self.person.id)
+        if self.side == GRADER:
+            homes = [home for home in self.households if home.consented]
+            return [each for home in homes for each in people.students_of_household(self.s, home.id)]
         return people.students_of_parent(self.s, self.person.id)
 
     @cached_property
@@ -52,7 +55,8 @@ class Asked:
         """The households that it may be about."""
         if self.side == TUTOR:
             return people.households_of_tutor(self.s, self.person.id)
-        return people.households_of(self.s, self.person.id, Role.PARENT)
+        role = Role.GRADER if self.side == GRADER else Role.PARENT
+        return people.households_of(self.s, self.person.id, role)
 
     def household_of(self, student: Student) -> str:
         """Name of a student's household."""
@@ -270,7 +274,7 @@ def name_for(student: Student, students: Sequence[Student]) -> str:
 
 def help_(asked: Asked) -> list[Message]:
     """What one can do here, or one command with its examples."""
-    who = Who.TUTOR if asked.side == TUTOR else Who.PARENT
+    who = {TUTOR: Who.TUTOR, GRADER: Who.GRADER}.get(asked.side, Who.PARENT)
     topic = asked.text.strip().lstrip("/").lower()
     if topic:
         spec = is_for(who, topic)

@@ -20,13 +20,16 @@ class Who(StrEnum):
     SHARED = "shared"
     PARENT = "parent"
     TUTOR = "tutor"
+    GRADER = "grader"
 
 
 _T = frozenset({Who.TUTOR})
 _P = frozenset({Who.PARENT})
 _GROWN_UP = frozenset({Who.PARENT, Who.TUTOR})
+_MARKS = frozenset({Who.PARENT, Who.TUTOR, Who.GRADER})
 _CHILD = frozenset({Who.STUDENT, Who.SHARED})
-_ALL = frozenset(Who)
+_ALL = frozenset(Who) - {Who.GRADER}
+_EVERYBODY = frozenset(Who)
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,8 +94,9 @@ SPECS: tuple[Spec, ...] = (
         ("registro",),
     ),
     Spec("pages", _GROWN_UP, "look", ("/pages {student}", "/pages {student} {past}"), ("fotos",)),
-    Spec("sheet", _GROWN_UP, "look", ("/sheet {student}", "/sheet {student} big"), ("hoja",)),
-    Spec("key", _GROWN_UP, "look", ("/key {student}",), ("soluciones",)),
+    Spec("sheet", _MARKS, "look", ("/sheet {student}", "/sheet {student} big"), ("hoja",)),
+    Spec("key", _MARKS, "look", ("/key {student}",), ("soluciones",)),
+    Spec("marks", _MARKS, "look", ("/marks {student}", "/marks {student} 2 3", "/marks {student} none"), ("marcas",)),
     # The next day
     Spec("add", _T, "next", ("/add {student} {lesson}", "/add {students} {lesson} 2"), ("mas",)),
     Spec("drop", _T, "next", ("/drop {student} 2", "/drop {student} 2 g1"), ("quitar",)),
@@ -147,6 +151,7 @@ SPECS: tuple[Spec, ...] = (
     Spec("handover", _T, "people", ("/handover {household}",), ("traspasar",)),
     Spec("invite", _T, "people", ("/invite {parent}",), ("invitar",)),
     Spec("unlink", _T, "people", ("/unlink {parent}",), ("desligar",)),
+    Spec("grader", _P, "family", ("/grader Opa", "/grader {household} Opa"), ("corrector",)),
     Spec("zone", _T, "people", ("/zone {household} Europe/Madrid",), ("zona",)),
     Spec("country", _T, "people", ("/country {household} GB", "/country {household} none"), ("pais",)),
     Spec("timing", _GROWN_UP, "people", ("/timing {student} on", "/timing {student} off"), ("tiempo",)),
@@ -162,8 +167,8 @@ SPECS: tuple[Spec, ...] = (
     Spec("define", _ALL, "all", ("/define numerator", "/define right angle"), ("palabra",)),
     Spec("undo", _GROWN_UP, "all", ("/undo",), ("deshacer",)),
     Spec("changes", _GROWN_UP, "all", ("/changes",), ("cambios",)),
-    Spec("language", _ALL, "all", ("/language", "/language es"), ("idioma",)),
-    Spec("help", _ALL, "all", ("/help", "/help off"), ("ayuda",)),
+    Spec("language", _EVERYBODY, "all", ("/language", "/language es"), ("idioma",)),
+    Spec("help", _EVERYBODY, "all", ("/help", "/help off"), ("ayuda",)),
 )
 
 BY_NAME: dict[str, Spec] = {name: spec for spec in SPECS for name in (spec.name, *spec.also)}

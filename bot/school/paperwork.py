@@ -19,11 +19,12 @@ from bot.records import days, files, people
 from bot.records.days import Stage
 from bot.records.people import Student
 from bot.school import dates
-from bot.school.asking import Asked, Function
+from bot.school.asking import GRADER, Asked, Function
+from bot.school.marks import marks
 from bot.school.names import take_student
 from bot.school.planning import open_date
 from bot.school.record import record_of, tables_of
-from bot.school.sheets import Sheet, paper_size, sheet_for, without_answers
+from bot.school.sheets import Sheet, is_printed, paper_size, sheet_for, without_answers
 from bot.school.weekly import monday_of, week_of, year_so_far
 from bot.school.when import Span, fold, take_dates
 
@@ -136,6 +137,8 @@ def _sheet(asked: Asked, wanted: Wanted) -> tuple[Sheet, date]:
         raise asked.wrong("why-no-school", student, name=student.name, date_day=on.isoformat())
     if made is None and (on < wanted.today or on > wanted.today + AHEAD):
         raise asked.wrong("why-no-sheet-then", student, name=student.name, date_day=on.isoformat())
+    if made is None and asked.side == GRADER and not is_printed(asked.s, student, on):
+        raise asked.wrong("why-not-printed", student, name=student.name, date_day=on.isoformat())
     found = sheet_for(asked.s, asked.school, student, on, asked.person.id, asked.at, asked.side)
     if not found.rows:
         raise asked.wrong("why-no-sheet", student, name=student.name, date_day=on.isoformat())
@@ -148,6 +151,8 @@ def _day_meant(asked: Asked, student: Student) -> date:
     made = days.day_on(asked.s, student.id, today)
     if made is not None and made.closed_at is None and made.stage is not Stage.DONE:
         return today
+    if asked.side == GRADER and (newest := days.newest_day(asked.s, student.id)) is not None:
+        return newest.date  # a page that was done waits for its marks
     coming = open_date(asked.s, student, asked.at)
     if coming is None:
         raise asked.wrong("why-no-day-ahead", student, name=student.name)
@@ -227,6 +232,7 @@ FUNCTIONS: dict[str, Function] = {
     "letter": letter,
     "sheet": sheet,
     "key": key,
+    "marks": marks,
     "pages": pages,
     "records": records,
 }

@@ -12,6 +12,7 @@ from bot.school import (
     changes,
     effects,
     glossary,
+    marks,
     orders,
     overview,
     paperwork,
@@ -137,7 +138,12 @@ def take_command(s: Session, school: School, person: Person, command: Command) -
 def take_text(s: Session, school: School, person: Person, typed: Typed) -> list[Message] | None:
     """A command typed without its stroke ("plan wren"); None for anything else."""
     command = asking.without_stroke(typed, Who.TUTOR)
-    return take_command(s, school, person, command) if command else None
+    if command is not None:
+        return take_command(s, school, person, command)
+    if Role.TUTOR not in person.roles or child_speaks(person):
+        return None
+    asked = Asked(s, school, person, typed.at, typed.update, TUTOR, "marks", "")
+    return marks.take_written(asked, typed.text)
 
 
 def take_press(s: Session, school: School, person: Person, pressed: Pressed) -> list[Message] | None:

@@ -17,6 +17,7 @@ from bot.vocabulary import ChatId, Role
 STRANGER = ChatId(7001)
 OTHER_TUTOR = ChatId(7002)
 OTHER_PARENT = ChatId(7003)
+GRADER = ChatId(7004)
 KINDS = {
     "tutor": (demo.INES.chat, Who.TUTOR),
     "parent": (demo.TOVE.chat, Who.PARENT),
@@ -24,11 +25,12 @@ KINDS = {
     "child on a parent's phone": (demo.ANSELM.chat, Who.SHARED),
     "tutor of another group": (OTHER_TUTOR, Who.TUTOR),
     "parent of another household": (OTHER_PARENT, Who.PARENT),
+    "grader": (GRADER, Who.GRADER),
     "stranger": (STRANGER, None),
 }
-OURS = {"tutor", "parent"}
+OURS = {"tutor", "parent", "grader"}
 """The grown-ups whose students Wren and Sol are."""
-NAMING = {"household", "parent", "student"}
+NAMING = {"household", "parent", "student", "grader"}
 """Commands that give somebody a name, which may be anything."""
 GROWN_UP = [spec for spec in SPECS if spec.who & {Who.TUTOR, Who.PARENT}]
 CHILDS = [spec for spec in SPECS if spec.who & {Who.STUDENT, Who.SHARED}]
@@ -59,11 +61,19 @@ PRESSES = [
     "t-do:",
     "t-do:99999999999999999999",
     "t-accept:nobody",
+    "g-run:marks #{wren} 1",
+    "g-run:key #{wren}",
+    "g-run:records #{wren}",
+    "g-pick:1.0",
+    "f-run:records #{wren} pdf",
+    "f-run:grader Nan",
+    "t-run:map #{wren} picture",
     "f-yes:nobody",
     "f-no:",
 ]
 MAY = {
     "tutor": {"t-do", "t-leave", "t-accept", "t-run"},
+    "grader": {"g-run"},
     "parent": {"f-do", "f-run", "f-agree", "f-not-now", "f-withdraw"},
 }
 
@@ -71,14 +81,19 @@ MAY = {
 @pytest.fixture
 def peopled(worked: Somebody, group: Group) -> Group:
     """Beside the demo's people another tutor with a household, and Juniper speaking on Anselm's phone."""
+    wren = worked.id
     with transaction(group.engine) as s:
         now = group.clock.now()
+        bramble = people.student(s, wren).household
         tutor = people.add_person(s, "Rosalind", now, tutor=True)
         home = people.add_household(s, "Hazel", tutor, demo.ZONE, now)
         parent = people.add_person(s, "Corin", now)
         people.add_member(s, parent, home, Role.PARENT, now)
         for name in ("Linnet", "Reed"):
             people.add_member(s, people.add_person(s, name, now), home, Role.STUDENT, now)
+        opa = people.add_person(s, "Opa", now)
+        people.add_member(s, opa, bramble, Role.GRADER, now)
+        people.link(s, GRADER, opa, now)
         people.link(s, OTHER_TUTOR, tutor, now)
         people.link(s, OTHER_PARENT, parent, now)
     anselm = group.who(demo.ANSELM)

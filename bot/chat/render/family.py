@@ -59,6 +59,8 @@ def welcome(words: Words, m: Welcome) -> Rendered:
         texts.append(words("welcome-parent", name=m.name, tutor=m.tutor, students=students))
         if m.agreed:
             texts.append(words("welcome-parent-agreed"))
+    if m.roles == ("grader",):
+        texts.append(words("welcome-grader", name=m.name, students=words.list(list(m.students))))
     if m.roles == ("student",):
         texts.append(words("welcome-student", name=m.name))
     return say(*texts, commands=offered(words, m.roles))
@@ -157,7 +159,7 @@ def _choice(side: str, language: str) -> str:
 def language_chosen(words: Words, m: LanguageChosen) -> Rendered:
     """Language was chosen, or is to be."""
     if m.language:
-        roles = {"t": ("tutor",), "s": ("student",)}.get(m.side, ("parent",))
+        roles = {"t": ("tutor",), "s": ("student",), "g": ("grader",)}.get(m.side, ("parent",))
         return say(words("language-chosen"), commands=offered(words, roles))
     buttons = [
         [button(words, f"language-name-{each}", f"{m.side}-run:language {each}") for each in m.choices]

@@ -52,7 +52,7 @@ SAMPLES: tuple[Message, ...] = (
     Trouble(to=TO),
     NoSuchCommand(to=TO),
     NoSuchCommand(to=TO, near=("items", "item")),
-    *(Help(to=TO, role=role) for role in ("student", "shared", "parent", "tutor")),
+    *(Help(to=TO, role=role) for role in ("student", "shared", "parent", "tutor", "grader")),
     *(
         NotForYou(to=TO, why=why)
         for why in (

@@ -33,6 +33,7 @@ TOKEN = "aB3-dE5_gH7iJ9kL1mN3pQ"
 SAMPLES: tuple[Message, ...] = (
     InviteShown(to=TO, token=TOKEN, name="Ines", role="tutor"),
     InviteShown(to=TO, token=TOKEN, name="Tove", role="parent", household="Bramble", by="Ines"),
+    InviteShown(to=TO, token=TOKEN, name="Opa", role="grader", household="Bramble", by="Tove"),
     InviteShown(to=TO, token=TOKEN, name="Wren", role="student", household="Bramble", by="Ines"),
     LinkUsed(to=TO),
     LinkUsed(to=TO, why="other", name="Tove"),
@@ -40,6 +41,7 @@ SAMPLES: tuple[Message, ...] = (
     LinkLeft(to=TO),
     Welcome(to=TO, name="Ines", roles=("tutor",)),
     Welcome(to=TO, name="Tove", roles=("parent",), tutor="Ines", students=BOTH),
+    Welcome(to=TO, name="Opa", roles=("grader",), students=BOTH),
     Welcome(to=TO, name="Alder", roles=("parent",), tutor="Ines", students=BOTH, agreed=True),
     Welcome(to=TO, name="Wren", roles=("student",)),
     StudentWaits(to=TO, name="Wren"),

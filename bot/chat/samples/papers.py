@@ -6,9 +6,12 @@ import msgspec
 
 from bot.chat.samples.day import TO, WREN
 from bot.messages import (
+    AskWritten,
+    GraderTold,
     KeyPaper,
     LetterPaper,
     MapPicture,
+    MarksShown,
     Message,
     MissedItem,
     MyBest,
@@ -196,4 +199,31 @@ SAMPLES: tuple[Message, ...] = (
     MyBest(to=TO, name="Wren"),
     MapPicture(to=TO, name="Wren", units=RECORD.units, own=True),
     MapPicture(to=TO, name="Wren", units=RECORD.units),
+    MarksShown(
+        to=TO,
+        student=WREN,
+        name="Wren",
+        date="2026-09-15",
+        rows=(
+            (1, "first-try", "", False),
+            (2, "unsolved", "", False),
+            (3, "unsolved", "12", False),
+            (4, "", "", False),
+        ),
+        misses=(2, 3),
+        entered=True,
+        side="g",
+    ),
+    MarksShown(
+        to=TO,
+        student=WREN,
+        name="Wren",
+        date="2026-09-15",
+        rows=((1, "first-try", "", False), (2, "later-try", "5", True)),
+        entered=True,
+    ),
+    AskWritten(
+        to=TO, student=WREN, name="Wren", date="2026-09-15", n=3, ask="Work out `3/4 + 1/6`.", side="g"
+    ),
+    GraderTold(to=TO, name="Wren", grader="Opa"),
 )
