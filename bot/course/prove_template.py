@@ -10,7 +10,7 @@ from bot.answers.given import accepting
 from bot.answers.judge import judge_by_reading
 from bot.course import figures
 from bot.course.chain import Problem, chain_faults
-from bot.course.draw import ATTEMPTS, Drawn, try_once
+from bot.course.draw import ATTEMPTS, Drawn, Made, try_once
 from bot.course.faults import Fault
 from bot.course.item import Item, RunKind, runs
 from bot.course.lesson import HandsOn, Lesson, Template
@@ -19,7 +19,10 @@ from bot.course.prepared import Prepared
 from bot.course.year import Course
 from bot.vocabulary import Verdict
 
+WARM_UPS = ("mental-math", "puzzles")
 FEWEST = 50
+FEWEST_STRINGS = 5
+"""Of a mental-math string or a puzzle: a strategy has several, and the family of all of them varies."""
 """Different items a template must be able to make; names and places are left out of the count."""
 TYPED = 12
 """Characters at most that a student types for one answer."""
@@ -38,6 +41,10 @@ class TemplateReport:
     """Share of draws that `where` let through."""
     clashed: float = 0.0
     """Of these, the share thrown away because answer, missteps or hints coincided or a bottom was 0."""
+    by_wish: int = 0
+    """Draws thrown away because `where` said so."""
+    by_clash: int = 0
+    """Draws thrown away because something coincided or had no value."""
     work: float = 0.0
     """How much work an item is: lines of its solution and operations in the first."""
     typed: int = 0
@@ -79,19 +86,27 @@ class _Drawing:
         self.said: set[str] = set()
         self.answers: Counter[str] = Counter()
         self.places: Counter[int] = Counter()
+        # Where chance mixes the buttons, the same numbers make another item.
+        self.made: Made | None = None if self.template.recipe.form == "choice" else {}
 
     def run(self, draws: int) -> None:
         seen: set[str] = set()
         items: list[Drawn] = []
+        checked: set[int] = set()
         for seed in range(draws):
             drawn = self._draw(seed)
             if drawn is None:
                 return
             items.append(drawn)
             seen.add(_numbers_of(drawn))
-            self._check(drawn)
+            self._count(drawn.item)
+            if id(drawn) not in checked:
+                checked.add(id(drawn))
+                self._check(drawn)
         report = self.report
         report.draws, report.different = draws, len(seen)
+        report.by_wish = self.why["where"]
+        report.by_clash = sum(self.why.values()) - report.by_wish
         tried = sum(self.why.values()) + draws
         passed = tried - self.why["where"]
         report.kept, report.clashed = passed / tried, 1 - draws / passed
@@ -114,7 +129,7 @@ class _Drawing:
 
     def _draw(self, seed: int) -> Drawn | None:
         for attempt in range(ATTEMPTS):
-            found = try_once(self.course, self.prepared, seed, attempt)
+            found = try_once(self.course, self.prepared, seed, attempt, self.made)
             if isinstance(found, Drawn):
                 return found
             self.why[found.why] += 1
@@ -151,11 +166,12 @@ class _Drawing:
                 f"`where` keeps only {report.kept:.1%} of the draws.",
                 "Draw the numbers so that they fit by themselves, for instance c: a s + b.",
             )
-        if report.different < min(FEWEST, draws // 2):
+        fewest = FEWEST_STRINGS if self.holder.id in WARM_UPS else FEWEST
+        if report.different < min(fewest, draws // 2):
             self.fault(
                 "too-few",
                 f"Only {report.different} different items in {draws} draws.",
-                f"Widen the ranges: {FEWEST} are wanted.",
+                f"Widen the ranges: {fewest} are wanted.",
             )
 
     def _varied(self, items: list[Drawn], draws: int) -> None:
@@ -176,11 +192,13 @@ class _Drawing:
                 "answer-in-question", "The question shows its own answer.", "Leave the unknown a letter."
             )
 
-    def _check(self, drawn: Drawn) -> None:
-        item = drawn.item
+    def _count(self, item: Item) -> None:
         self.answers[item.key.answer] += 1
         if item.key.answer in item.choices:
             self.places[item.choices.index(item.key.answer)] += 1
+
+    def _check(self, drawn: Drawn) -> None:
+        item = drawn.item
         told = with_numbers(drawn)
         problems = [
             *answer_problems(item),

@@ -13,6 +13,7 @@ from hypothesis import strategies as st
 from pint import UnitRegistry
 
 from bot.answers import Key, judge
+from bot.course.draw import draw
 from bot.course.facts import STAGES, Stage, form_of
 from bot.course.load import load_course
 from bot.course.warm_ups import fact_sheet, open_stages, passed
@@ -120,3 +121,12 @@ def test_lessons_that_open_a_stage_are_in_the_course() -> None:
     course = load_course(Path(__file__).parents[2] / "content")
     known = {lesson for unit in course.units for lesson in unit.lessons}
     assert {stage.opens_after for stage in STAGES.values() if stage.opens_after} <= known
+
+
+def test_forty_strategies_of_five_strings_that_vary() -> None:
+    course = load_course(Path(__file__).parents[2] / "content")
+    assert len(course.mental_math) >= 30
+    for strategy in course.mental_math:
+        assert len(strategy.templates) >= 5, strategy.title
+        different = {draw(course, name, seed).ask for name in strategy.templates for seed in range(25)}
+        assert len(different) >= 40, strategy.title
