@@ -71,3 +71,69 @@ def two_shopping_bags(s, t):
     return [
         pen for pen in range(1, 200) if any(2 * pen + book == s and pen + book == t for book in range(1, 200))
     ]
+
+
+def lanterns_on_the_harbour_wall(l, g):
+    return 2 * len([metre for metre in range(int(l) + 1) if metre % g == 0])
+
+
+def buttons_round_a_cushion(n):
+    last = int(n) - 1
+    return len({(x, y) for x in range(last + 1) for y in range(last + 1) if x in (0, last) or y in (0, last)})
+
+
+def along_the_valley_road(a, b, c):
+    pieces = itertools.product(range(1, 40), repeat=3)
+    return [y for x, y, z in pieces if x + y == a and y + z == b and x + y + z == c]
+
+
+def sawing_a_beam(n, m, r):
+    pieces, minutes = 1, 0
+    while pieces < n:
+        pieces, minutes = pieces + 1, minutes + m
+        if pieces < n:
+            minutes += r
+    return minutes
+
+
+def two_bags_of_shells(p, q):
+    found = []
+    for red, blue in itertools.product(range(200), repeat=2):
+        after_red, after_blue = red - blue, blue + blue
+        if (after_red + after_red, after_blue - after_red) == (p, q) and min(after_red, q) >= 0:
+            found.append(red)
+    return found
+
+
+def duckweed_on_the_pond(n, words):
+    wanted = {"half": 2, "a quarter": 4, "an eighth": 8, "a sixteenth": 16}[words["share"]]
+    return [day for day in range(1, int(n) + 1) if wanted * 2**day == 2 ** int(n)]
+
+
+def people_on_the_tram(a, b, n):
+    found = []
+    for people in range(0, 400, 2):
+        after_first = people - people // 2 + a
+        if after_first % 3 == 0 and after_first - after_first // 3 + b == n:
+            found.append(people)
+    return found
+
+
+def rectangles_from_a_rope(n):
+    sides = range(1, int(n))
+    return len(
+        {(short, long) for short in sides for long in sides if short <= long and 2 * (short + long) == n}
+    )
+
+
+def two_savings_boxes(a, b, c, d):
+    return [weeks for weeks in range(1000) if a + c * weeks == b + d * weeks]
+
+
+def boats_for_two_and_three(n):
+    return sum(1 for twos in range(int(n)) for threes in range(int(n)) if 2 * twos + 3 * threes == n)
+
+
+def two_lighthouses(a, b):
+    flashes = {a * n for n in range(1, 500)} & {b * n for n in range(1, 500)}
+    return min(flashes)
