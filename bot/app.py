@@ -20,6 +20,7 @@ from sqlalchemy.orm import Session
 from bot import demo
 from bot.answers import Key, judge
 from bot.chat.render import render
+from bot.chat.render.own import PHOTOS
 from bot.chat.rendered import Drawing
 from bot.chat.route import Route
 from bot.chat.side import ChatSide, Hook, Line, Saying
@@ -30,7 +31,7 @@ from bot.maths.algebra import load_sympy
 from bot.messages import Message
 from bot.now import Clock, DemoClock, RealClock
 from bot.pictures.worker import Pictures
-from bot.records import migrating, people
+from bot.records import migrating, people, photo_archive
 from bot.records.base import create_engine, transaction
 from bot.school.school import School, make_school
 from bot.school_day import hours
@@ -91,9 +92,9 @@ def build(settings: Settings, clock: Clock | None = None, *, paced: bool = True)
     schools: list[School] = []
 
     def saying_of(bot_name: str) -> Saying:
-        school = make_school(course, bot_name)
+        school = make_school(course, bot_name, settings.keep_months)
         schools.append(school)
-        return _saying(school, clock, pictures, settings.language)
+        return _saying(school, clock, pictures, settings)
 
     ticks = Ticks(
         engine, executor, clock, hours.due, lambda s, student, now: hours.look(s, schools[-1], student, now)
@@ -105,7 +106,7 @@ def build(settings: Settings, clock: Clock | None = None, *, paced: bool = True)
         line_of(settings, paced=paced),
         saying_of,
         files=settings.files,
-        leading=[ticks.run, Leavings(engine, executor, clock, settings.files).run],
+        leading=[ticks.run, Leavings(engine, executor, clock, settings.files, settings.keep_months).run],
     )
     return App(settings, engine, executor, clock, side, ticks, pictures)
 
@@ -136,16 +137,18 @@ def line_of(settings: Settings, *, paced: bool = True) -> Line:
     return Line(settings.token, settings.api, hook, alt=settings.api != THE_SERVICE, paced=paced)
 
 
-def _saying(school: School, clock: Clock, pictures: Pictures, language: str) -> Saying:
+def _saying(school: School, clock: Clock, pictures: Pictures, settings: Settings) -> Saying:
     route = Route(school, clock)
 
     async def draw(drawing: Drawing) -> bytes:
+        if drawing.recipe == PHOTOS:
+            return await asyncio.to_thread(photo_archive.pack, settings.files, drawing.data)
         return await pictures.make(drawing.recipe, drawing.data)
 
     return Saying(
         route=route,
         sorry=route.sorry,
-        render=lambda message, of_reader: render(message, of_reader or language),
+        render=lambda message, of_reader: render(message, of_reader or settings.language),
         language_of=people.languages,
         blocked=lambda s, chat: _blocked(s, route, chat),
         draw=draw,

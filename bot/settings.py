@@ -49,6 +49,7 @@ class Settings:
     webhook_secret: str
     listen: tuple[str, int]
     log: str
+    keep_months: int = 0
 
     @property
     def real_service(self) -> bool:
@@ -110,6 +111,12 @@ def _one_of(*allowed: str) -> Callable[[str], str]:
     return read
 
 
+def _months(value: str) -> int:
+    if not value.isdecimal() or not (int(value[:6]) == 0 or 3 <= int(value[:6]) <= 240):
+        raise Unfit("0 (no limit), or 3 to 240 months")
+    return int(value)
+
+
 def _folder(value: str) -> Path:
     return Path(value).expanduser()
 
@@ -168,6 +175,13 @@ SETTINGS: tuple[Setting, ...] = (
         "How much is logged; what people type only ever at debug.",
         "debug, info, warning",
         _one_of("debug", "info", "warning"),
+    ),
+    Setting(
+        "EVENSUM_KEEP_MONTHS",
+        "0",
+        "After so many months photos, and answers as typed, are removed; 0: only when a family has them erased.",
+        "0, or 3 to 240",
+        _months,
     ),
 )
 

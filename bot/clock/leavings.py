@@ -1,4 +1,4 @@
-"""Households whose week is over are erased: rows, photos, and what the database file still held of them."""
+"""Households whose week is over are erased, and what is past the retention limit: rows, photos, the file's own bytes."""
 
 from __future__ import annotations
 
@@ -6,13 +6,14 @@ import asyncio
 import logging
 from collections.abc import Callable
 from concurrent.futures import Executor
+from datetime import date
 from pathlib import Path
 
 from sqlalchemy import Engine
 
 from bot.family import leave
 from bot.now import Clock
-from bot.records import leaving
+from bot.records import forgetting, leaving
 from bot.records.base import transaction
 
 log = logging.getLogger(__name__)
@@ -24,11 +25,15 @@ EVERY = 60.0
 class Leavings:
     """Erases whoever asked for it a week ago; twice or late does no harm."""
 
-    def __init__(self, engine: Engine, executor: Executor, clock: Clock, files: Path) -> None:
+    def __init__(
+        self, engine: Engine, executor: Executor, clock: Clock, files: Path, keep_months: int = 0
+    ) -> None:
         self._engine = engine
         self._executor = executor
         self._clock = clock
         self._files = files
+        self._keep_months = keep_months
+        self._forgot: date | None = None
 
     async def run(self, wake: Callable[[], None]) -> None:
         """Look until cancelled."""
@@ -49,6 +54,18 @@ class Leavings:
                 paths = leave.erase_now(s, home)
             for path in paths:
                 (self._files / path).unlink(missing_ok=True)
-        if homes:
+        if self._forget() or homes:
             leaving.scrub(self._engine)
         return len(homes)
+
+    def _forget(self) -> bool:
+        """Once a day: remove what is older than the installation keeps; whether there was any."""
+        today = self._clock.now().date()
+        if not self._keep_months or self._forgot == today:
+            return False
+        self._forgot = today
+        with transaction(self._engine) as s:
+            paths, gone = forgetting.forget_before(s, forgetting.limit(today, self._keep_months))
+        for path in paths:
+            (self._files / path).unlink(missing_ok=True)
+        return bool(gone)

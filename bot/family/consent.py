@@ -199,6 +199,7 @@ def privacy(asked: Asked) -> list[Message]:
                 students=tuple(each.name for each in _students(asked.s, home.id)),
                 tutor=people.person_name(asked.s, home.tutor),
                 agreed=agreed,
+                keep_months=asked.school.keep_months,
             )
         )
     return said

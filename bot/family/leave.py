@@ -10,7 +10,7 @@ import msgspec
 from sqlalchemy.orm import Session
 
 from bot.family import consent
-from bot.messages import EraseKept, Exported, Line, Message
+from bot.messages import EraseKept, Exported, ExportedPhotos, Line, Message
 from bot.records import invites, leaving, people, wishes
 from bot.records.people import Household
 from bot.records.wishes import Wish
@@ -23,6 +23,8 @@ from bot.vocabulary import HouseholdId
 
 GRACE = timedelta(days=7)
 """Time to change one's mind (common practice, no source)."""
+PHOTOS_A_PART = 20
+"""Photos in one file; the service takes files of up to 50 MB."""
 SCHEMA = 1
 """Version of the export's layout."""
 ABOUT = """\
@@ -33,7 +35,8 @@ days.csv     one line a school day
 answers.csv  one line an answer, exactly as typed, with how it was graded last
 CSV after RFC 4180: commas, double quotes, CR LF, UTF-8. A cell that a spreadsheet might take for a formula
 begins with an apostrophe.
-Photos are not in here; rows.json lists them under "file".
+schema.json  the layout of rows.json, as a JSON Schema (draft 2020-12)
+Photos come in files of their own, named by date and child; rows.json lists them under "file".
 """
 
 
@@ -44,7 +47,7 @@ def export(asked: Asked) -> list[Message]:
         raise asked.wrong("why-only-a-name")
     rows = leaving.everything_of(asked.s, home.id)
     day = asked.at.date().isoformat()
-    return [
+    said: list[Message] = [
         Exported(
             to=asked.person.chat,
             household=home.name,
@@ -53,6 +56,24 @@ def export(asked: Asked) -> list[Message]:
             photos=len(rows["file"]),
         )
     ]
+    names = {each["id"]: str(each["name"]) for each in rows["person"]}
+    photos = [
+        (str(each["path"]), f"{each['date']} {names.get(each['student_id'], '')} {each['id']}")
+        for each in rows["file"]
+        if each["path"]
+    ]
+    parts = [photos[n : n + PHOTOS_A_PART] for n in range(0, len(photos), PHOTOS_A_PART)]
+    return said + [
+        ExportedPhotos(
+            to=asked.person.chat,
+            household=home.name,
+            filename=f"evensum-{day}-photos-{n}.zip",
+            photos=tuple(part),
+            part=n,
+            parts=len(parts),
+        )
+        for n, part in enumerate(parts, start=1)
+    ]
 
 
 def archive(rows: dict[str, list[dict[str, object]]]) -> bytes:
@@ -60,6 +81,7 @@ def archive(rows: dict[str, list[dict[str, object]]]) -> bytes:
     packed = io.BytesIO()
     with zipfile.ZipFile(packed, "w", zipfile.ZIP_DEFLATED) as into:
         into.writestr("about.txt", ABOUT)
+        into.writestr("schema.json", msgspec.json.format(msgspec.json.encode(leaving.schema(SCHEMA))))
         into.writestr("rows.json", msgspec.json.format(msgspec.json.encode({"schema": SCHEMA, "rows": rows})))
         into.writestr("days.csv", csv_text(_days(rows)))
         into.writestr("answers.csv", csv_text(_answers(rows)))

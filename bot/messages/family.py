@@ -101,6 +101,8 @@ class Privacy(Message, frozen=True, kw_only=True):
     tutor: str
     agreed: tuple[str, str] | None = None
     """(Parent, ISO date) of the consent in force."""
+    keep_months: int = 0
+    """Months after which photos and answers are removed; 0: only when erased."""
 
 
 class LanguageChosen(Message, frozen=True, kw_only=True):

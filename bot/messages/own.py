@@ -62,6 +62,16 @@ class FileComes(Message, frozen=True, kw_only=True):
     full: bool = False
 
 
+class ExportedPhotos(Message, frozen=True, kw_only=True):
+    """Photos of a household, as a file: (path below the folder of files, name). `part` of `parts`."""
+
+    household: str
+    filename: str
+    photos: tuple[tuple[str, str], ...]
+    part: int = 1
+    parts: int = 1
+
+
 class HandoverAsked(Message, frozen=True, kw_only=True):
     """To a tutor who opened the link: whether they take a household over from another tutor."""
 

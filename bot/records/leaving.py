@@ -6,12 +6,12 @@ from collections.abc import Iterable
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import Engine, Table, delete, or_, select, update
+from sqlalchemy import Column, Engine, Table, delete, or_, select, update
 from sqlalchemy.orm import Session
 
-from bot.records import inbox, outbox, people
+from bot.records import inbox, outbox, own, people
 from bot.records.attempts import AttemptRow, GradingRow
-from bot.records.base import Base
+from bot.records.base import Base, UtcDateTime
 from bot.records.days import ItemRow, SchoolDayRow
 from bot.records.doubts import DoubtRow
 from bot.records.files import FileRow
@@ -71,6 +71,51 @@ def everything_of(s: Session, home: HouseholdId) -> dict[str, list[dict[str, obj
     }
 
 
+_TYPES = {int: "integer", bool: "boolean", float: "number", str: "string"}
+
+
+def schema(version: int) -> dict[str, object]:
+    """Return a JSON Schema of `everything_of`, made from the tables, so that it can't go out of date."""
+    tables: dict[str, object] = {}
+    for name, without in EXPORTED.items():
+        columns = {each.name: each for each in Base.metadata.tables[name].columns if each.name not in without}
+        rows = {
+            "type": "object",
+            "properties": {key: _schema_of(each) for key, each in columns.items()},
+            "required": list(columns),
+            "additionalProperties": False,
+        }
+        tables[name] = {"type": "array", "items": rows}
+    return {
+        "$schema": "https://json-schema.org/draft/2020-12/schema",
+        "title": "Everything that Evensum keeps of a household",
+        "type": "object",
+        "properties": {
+            "schema": {"const": version},
+            "rows": {"type": "object", "properties": tables, "required": list(tables)},
+        },
+        "required": ["schema", "rows"],
+    }
+
+
+def _schema_of(column: Column[Any]) -> dict[str, object]:
+    kind = datetime if isinstance(column.type, UtcDateTime) else column.type.python_type
+    said: dict[str, object] = {"type": _TYPES.get(kind, "string")}
+    if kind is datetime:
+        said["format"] = "date-time"
+    elif kind is date:
+        said["format"] = "date"
+    return {**said, "type": [said["type"], "null"]} if column.nullable else said
+
+
+EXPORTED: dict[str, tuple[str, ...]] = {
+    **dict.fromkeys(("household", "person", "membership", "chat", "consent", "student", "school_day"), ()),
+    **dict.fromkeys(("sheet", "item", "attempt", "grading", "memory", "doubt", "talk", "file", "wish"), ()),
+    "invite": ("token_hash",),
+}
+"""The tables of an export, and what is left out of each."""
+
+
 def erase(s: Session, home: HouseholdId) -> list[str]:
     """Remove a household with everybody who has no other place; return the paths of their photos.
 
@@ -90,6 +135,7 @@ def erase(s: Session, home: HouseholdId) -> list[str]:
         elif not others and Role.TUTOR not in people.roles_of(s, member.person):
             gone.add(member.person)
     students = {each.person for each in members if each.role is Role.STUDENT and each.person in gone}
+    own.forget_named(s, house.tutor, [each.name for each in members if each.person in gone])
     paths = _erase_work(s, students)
     _erase_changes(s, home, students, gone, house.tutor)
     _erase_talk_of(s, gone, house.tutor)

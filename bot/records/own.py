@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Collection
 from dataclasses import dataclass
 from datetime import datetime
 
-from sqlalchemy import BigInteger, ForeignKey, Text, UniqueConstraint, func, insert, select, update
+from sqlalchemy import BigInteger, ForeignKey, Text, UniqueConstraint, delete, func, insert, select, update
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from bot.records.base import Base, UtcDateTime
@@ -157,7 +158,7 @@ def keep_version(s: Session, own: int, code: str, title: str, text: str, at: dat
     """
     known = versions_of(s, own)
     same = next((each for each in known if each.code == code), None)
-    n = same.n if same else len(known) + 1
+    n = same.n if same else max((each.n for each in known), default=0) + 1
     if same is None:
         s.execute(
             insert(OwnVersionRow).values(own_id=own, n=n, code=code, title=title[:120], text=text, made_at=at)
@@ -226,3 +227,18 @@ def was_read(s: Session, row: int, at: datetime) -> bool:
         update(OwnFileRow).where(OwnFileRow.id == row, OwnFileRow.read_at.is_(None)).values(read_at=at)
     )
     return bool(done.rowcount)  # type: ignore[attr-defined]
+
+
+def forget_named(s: Session, tutor: PersonId, names: Collection[str]) -> None:
+    """Remove a tutor's own texts in which somebody is named who leaves, and all files that were read."""
+    wanted = {name.casefold() for name in names}
+    s.execute(delete(OwnFileRow).where(OwnFileRow.by_id == tutor, OwnFileRow.read_at.is_not(None)))
+    for piece in list(s.scalars(select(OwnRow.id).where(OwnRow.tutor_id == tutor))):
+        versions = versions_of(s, piece)
+        kept = [each for each in versions if not wanted & set(re.findall(r"\w+", each.text.casefold()))]
+        gone = {each.n for each in versions} - {each.n for each in kept}
+        s.execute(delete(OwnVersionRow).where(OwnVersionRow.own_id == piece, OwnVersionRow.n.in_(gone)))
+        if not kept:
+            s.execute(delete(OwnRow).where(OwnRow.id == piece))
+        elif gone:
+            change_own(s, piece, version=kept[-1].n)

@@ -21,6 +21,8 @@ class School:
     syllabus: plan.Syllabus
     bot_name: str = ""
     """The bot's name in links, without @."""
+    keep_months: int = 0
+    """Months after which photos and answers are removed; 0: they aren't."""
     learned: dict[str, object] = field(default_factory=dict, compare=False, repr=False)
     """How far lessons of tutors' own were learned; kept here because a school outlives its use cases."""
 
@@ -46,9 +48,9 @@ class School:
         return next((lesson for lesson in self.course.lessons if lesson.n >= n), None)
 
 
-def make_school(course: Course, bot_name: str = "") -> School:
+def make_school(course: Course, bot_name: str = "", keep_months: int = 0) -> School:
     """Join a course with what the planner needs to know of it."""
-    return School(course, syllabus_of(course), bot_name)
+    return School(course, syllabus_of(course), bot_name, keep_months)
 
 
 def syllabus_of(course: Course) -> plan.Syllabus:

@@ -48,7 +48,7 @@ def test_the_export_holds_what_was_typed_and_nothing_of_another_household(
     sent = only(Exported, tove.types("/export"))
     words_of([sent])
     packed = zipfile.ZipFile(io.BytesIO(sent.content))
-    assert set(packed.namelist()) == {"about.txt", "rows.json", "days.csv", "answers.csv"}
+    assert set(packed.namelist()) == {"about.txt", "rows.json", "schema.json", "days.csv", "answers.csv"}
     rows = msgspec.json.decode(packed.read("rows.json"))
     assert rows["schema"] == leave.SCHEMA
     assert {row["name"] for row in rows["rows"]["person"]} == {"Tove", "Wren", "Sol"}

@@ -148,7 +148,8 @@ def privacy(words: Words, m: Privacy) -> Rendered:
     else:
         agreed = words("privacy-not-agreed")
     head = words("privacy-head", students=words.list(list(m.students)))
-    return say(head, *_what_is_kept(words, m.tutor), agreed)
+    lasts = words("privacy-months", months=m.keep_months) if m.keep_months else words("privacy-no-limit")
+    return say(head, *_what_is_kept(words, m.tutor), lasts, agreed)
 
 
 def _choice(side: str, language: str) -> str:

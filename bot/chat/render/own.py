@@ -4,9 +4,21 @@ from __future__ import annotations
 
 from bot.chat.render.registry import button, cut, renders, say
 from bot.chat.render.tutoring import fitted, in_rows
-from bot.chat.rendered import Button, Rendered
+from bot.chat.rendered import Button, Document, Drawing, Rendered
 from bot.chat.words import Text, Words, bold, join, plain
-from bot.messages import FaultRow, FileComes, HandoverAsked, HandoverTold, OwnFaults, OwnListed, OwnShown
+from bot.messages import (
+    ExportedPhotos,
+    FaultRow,
+    FileComes,
+    HandoverAsked,
+    HandoverTold,
+    OwnFaults,
+    OwnListed,
+    OwnShown,
+)
+
+PHOTOS = "photo-archive"
+"""What isn't drawn but packed: photos beside the database."""
 
 
 @renders(OwnListed)
@@ -66,6 +78,13 @@ def _fault(words: Words, row: FaultRow) -> Text:
 def file_comes(words: Words, m: FileComes) -> Rendered:
     """The file is being read."""
     return say(words("file-comes-full" if m.full else "file-comes", name=m.name))
+
+
+@renders(ExportedPhotos)
+def exported_photos(words: Words, m: ExportedPhotos) -> Rendered:
+    """A file of photos."""
+    text = words("exported-photos", household=m.household, count=len(m.photos), part=m.part, parts=m.parts)
+    return say(text, documents=(Document(m.filename, Drawing(PHOTOS, m.photos)),))
 
 
 @renders(HandoverAsked)

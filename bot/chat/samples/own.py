@@ -9,6 +9,7 @@ from bot.messages import (
     DayReady,
     DoubtRow,
     DoubtShown,
+    ExportedPhotos,
     FaultRow,
     FileComes,
     HandoverAsked,
@@ -123,6 +124,12 @@ SAMPLES: tuple[Message, ...] = (
         change=36,
         lines=(Line("line-handover", {"household": "Bramble", "names": ["Sol", "Wren"]}),),
         notes=(Line("note-handover"),),
+    ),
+    ExportedPhotos(
+        to=TO,
+        household="Bramble",
+        filename="evensum-2026-09-14-photos-1.zip",
+        photos=(("000/1.jpg", "2026-09-14 Wren 1"),),
     ),
     HandoverAsked(to=TO, offer=2, household="Bramble", students=("Sol", "Wren"), tutor="Ines"),
     *(

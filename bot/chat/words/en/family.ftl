@@ -50,8 +50,8 @@ digest-choice = { $name } has a day on these dates:
 no-day = { $name } had no day on { $day }.
 exported = Everything that is kept of { $household }, as one file. { $photos ->
     [0] {""}
-    [one] One photo is kept as well; it isn’t in the file.
-   *[other] { $photos } photos are kept as well; they aren’t in the file.
+    [one] The photo comes in a file of its own.
+   *[other] The { $photos } photos come in files of their own.
   } Please put it away safely: it holds your children’s answers.
 erase-kept = Nothing is erased. Everything stays stopped until a parent agrees again: */agree*.
 tutor-told-erase = { $name } wants everything of { $household } erased. All has stopped there; in a week it is gone.

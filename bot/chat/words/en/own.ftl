@@ -110,3 +110,10 @@ note-alike-counted = { $count ->
 button-once-not = Not this once
 button-not-from-now-on = Not from now on
 holds-turned-down = “{ $typed }” doesn’t count at a kind of item from *{ $title }*, { $key_days }
+
+exported-photos = { $count ->
+    [one] One photo of { $household }
+   *[other] { $count } photos of { $household }
+  }, file { $part } of { $parts }.
+privacy-months = **How long:** photos, and answers as typed, are removed after { $months } months. Days, minutes and results stay for your records until you have them erased.
+privacy-no-limit = **How long:** until you have it erased.

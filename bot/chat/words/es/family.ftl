@@ -50,8 +50,8 @@ digest-choice = { $name } tiene un día en estas fechas:
 no-day = { $name } no tuvo día, { $day }.
 exported = Todo lo que se guarda de { $household }, en un archivo. { $photos ->
     [0] {""}
-    [one] Se guarda además una foto; no va en el archivo.
-   *[other] Se guardan además { $photos } fotos; no van en el archivo.
+    [one] La foto va en un archivo aparte.
+   *[other] Las { $photos } fotos van en archivos aparte.
   } Guárdalo bien, por favor: contiene las respuestas de tus hijos.
 erase-kept = No se borra nada. Todo sigue parado hasta que un padre o una madre vuelva a dar permiso: */agree*.
 tutor-told-erase = { $name } quiere que se borre todo de { $household }. Allí se ha parado todo; en una semana ya no estará.

@@ -110,3 +110,10 @@ note-alike-counted = { $count ->
 button-once-not = Esta vez no
 button-not-from-now-on = Desde ahora no
 holds-turned-down = «{ $typed }» no cuenta en un tipo de ejercicio de *{ $title }*, { $key_days }
+
+exported-photos = { $count ->
+    [one] Una foto de { $household }
+   *[other] { $count } fotos de { $household }
+  }, archivo { $part } de { $parts }.
+privacy-months = **Cuánto tiempo:** las fotos y las respuestas tal como se escribieron se quitan a los { $months } meses. Los días, los minutos y los resultados quedan para vuestros registros hasta que los mandéis borrar.
+privacy-no-limit = **Cuánto tiempo:** hasta que lo mandéis borrar.
