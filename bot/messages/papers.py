@@ -125,6 +125,8 @@ class SheetPaper(Message, frozen=True, kw_only=True):
     big: bool = False
     fixed: bool = False
     side: str = ""
+    dictated: bool = False
+    """Answers are said aloud, and a grown-up writes them down."""
 
 
 class KeyPaper(Message, frozen=True, kw_only=True):
@@ -321,3 +323,14 @@ class GraderTold(Message, frozen=True, kw_only=True):
 
     name: str
     grader: str
+
+
+class AdjustmentsShown(Message, frozen=True, kw_only=True):
+    """What is adjusted for one student, with a button each: time, big, fewer, dictated, calculator; and timing."""
+
+    student: StudentId
+    name: str
+    on: tuple[str, ...] = ()
+    off: tuple[str, ...] = ()
+    timing: bool = False
+    side: str = "f"

@@ -148,6 +148,7 @@ SPECS: tuple[Spec, ...] = (
     Spec("household", _T, "people", ("/household Hazel Europe/London",), ("familia",)),
     Spec("parent", _T, "people", ("/parent {household} Robin",), ("padre",)),
     Spec("student", _T, "people", ("/student {household} Linnet",), ("alumno",)),
+    Spec("adjust", _GROWN_UP, "people", ("/adjust {student}", "/adjust {student} big"), ("ajustar",)),
     Spec("handover", _T, "people", ("/handover {household}",), ("traspasar",)),
     Spec("invite", _T, "people", ("/invite {parent}",), ("invitar",)),
     Spec("unlink", _T, "people", ("/unlink {parent}",), ("desligar",)),

@@ -19,6 +19,7 @@ from bot.records import days, files, people
 from bot.records.days import Stage
 from bot.records.people import Student
 from bot.school import dates
+from bot.school.adjustments import adjust
 from bot.school.asking import GRADER, Asked, Function
 from bot.school.marks import marks
 from bot.school.names import take_student
@@ -103,7 +104,8 @@ def sheet(asked: Asked) -> list[Message]:
             date=on.isoformat(),
             rows=without_answers(found.rows),
             size=wanted.size,
-            big=wanted.big,
+            big=wanted.big or "big" in found.adjusted,
+            dictated="dictated" in found.adjusted,
             fixed=found.fixed,
             side=asked.side,
         )
@@ -122,7 +124,7 @@ def key(asked: Asked) -> list[Message]:
             date=on.isoformat(),
             rows=found.rows,
             size=wanted.size,
-            big=wanted.big,
+            big=wanted.big or "big" in found.adjusted,
         )
     ]
 
@@ -229,6 +231,7 @@ def records(asked: Asked) -> list[Message]:
 
 
 FUNCTIONS: dict[str, Function] = {
+    "adjust": adjust,
     "letter": letter,
     "sheet": sheet,
     "key": key,

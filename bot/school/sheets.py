@@ -15,6 +15,7 @@ from bot.records import days, wishes
 from bot.records.days import Fresh
 from bot.records.people import Student
 from bot.records.wishes import Wish
+from bot.school.adjustments import of_student, with_calculator
 from bot.school.drawing import draw_all, steps_of
 from bot.school.planning import plan_for
 from bot.school.school import School
@@ -43,6 +44,7 @@ class Sheet:
     rows: tuple[SheetRow, ...]
     lesson: LessonId | None
     fixed: bool = False
+    adjusted: frozenset[str] = frozenset()
 
 
 def sheet_for(
@@ -52,19 +54,21 @@ def sheet_for(
 
     Without rows where that day has no review. `side` is whose commands can take a printed sheet back.
     """
+    adjusted = of_student(s, student, on)
     made = days.day_on(s, student.id, on)
     if made is not None:
         items = days.items_of(s, made.id, Part.REVIEW)
-        return Sheet(tuple(_row(each.place, each.item, made.lesson) for each in items), made.lesson)
+        return Sheet(tuple(_row(each.place, each.item, made.lesson) for each in items), made.lesson, False, adjusted)
     plan, in_force_then = plan_for(s, school, student, on)
     kept = printed(in_force_then)
     fixed = kept is None
     if kept is None:
         kept = [*own_items(in_force_then, plan.own_items), *draw_all(school, plan.review, Part.REVIEW)]
+        kept = with_calculator(kept, adjusted)
         if kept:
             _keep(s, student, on, kept, by, at, side)
     rows = tuple(_row(n, each.item, plan.lesson) for n, each in enumerate(kept, start=1))
-    return Sheet(rows, plan.lesson, fixed and bool(rows))
+    return Sheet(rows, plan.lesson, fixed and bool(rows), adjusted)
 
 
 def paper_size(student: Student) -> str:

@@ -9,6 +9,7 @@ from enum import StrEnum
 from sqlalchemy.orm import Session
 
 from bot.planner.history import Wishes
+from bot.planner.load import FEWEST
 from bot.records.people import Student
 from bot.records.wishes import Wish, wishes_for
 from bot.vocabulary import SkillId, TemplateId
@@ -65,8 +66,29 @@ class WishKind(StrEnum):
     """A sheet was printed for that day, so its review stands fast (items: as drawn); a family may."""
     TURNED_DOWN = "turned-down"
     """An answer that doesn't count from now on, at items of one template (template, typed)."""
+    ADJUST = "adjust"
+    """Something is adjusted for a student (adjust: its name, on: bool); a family may."""
     READ_AS = "read-as"
     """An answer that counts from now on (expected, form, typed, verdict)."""
+
+
+ADJUSTABLE = ("time", "big", "fewer", "dictated", "calculator")
+"""What can be adjusted for a student, beside the timing of number facts."""
+MORE_TIME = 1.5
+"""So much longer everything takes with more time: half as long again (common practice, no source)."""
+FEWEST_REVIEW = 4
+FEWER_REVIEW = 2 / 3
+"""Share of the tutor's number of review items where fewer are wished; else it is the fewest that there are."""
+
+
+def adjusted_in(wishes: Iterable[Wish]) -> frozenset[str]:
+    """The adjustments that hold by some wishes; of two for the same the newer."""
+    found = {
+        str(wish.what.get("adjust")): bool(wish.what.get("on"))
+        for wish in wishes
+        if wish.kind == WishKind.ADJUST
+    }
+    return frozenset(name for name in ADJUSTABLE if found.get(name))
 
 
 def in_force(s: Session, student: Student, on: date) -> list[Wish]:
@@ -93,6 +115,10 @@ def wishes_for_plan(student: Student, wishes: list[Wish]) -> Wishes:
     """What wishes mean for the plan; of two that contradict each other the newer holds."""
     counts = [wish.what["count"] for wish in of_kind(wishes, WishKind.REVIEW_ITEMS)]
     review_items = counts[-1] if counts else student.review_items
+    adjusted = adjusted_in(wishes)
+    if "fewer" in adjusted:
+        wished = review_items if isinstance(review_items, int) else None
+        review_items = FEWEST if wished is None else max(FEWEST_REVIEW, round(wished * FEWER_REVIEW))
     return Wishes(
         pinned=tuple(TemplateId(t) for t in texts(wishes, WishKind.PIN, "template")),
         dropped=frozenset(TemplateId(t) for t in texts(wishes, WishKind.DROP, "template")),
@@ -101,7 +127,7 @@ def wishes_for_plan(student: Student, wishes: list[Wish]) -> Wishes:
         fewer_of=frozenset(SkillId(t) for t in texts(wishes, WishKind.FEWER, "skill")),
         own_items=len(of_kind(wishes, WishKind.OWN_ITEM)),
         review_items=review_items if isinstance(review_items, int) else None,
-        minutes=student.minutes,
+        minutes=round(student.minutes / MORE_TIME) if "time" in adjusted else student.minutes,
         no_lesson=bool(of_kind(wishes, WishKind.NO_LESSON) or of_kind(wishes, WishKind.OWN_LESSON)),
         small_day=bool(of_kind(wishes, WishKind.SMALL_DAY)),
     )

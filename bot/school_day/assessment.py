@@ -25,10 +25,11 @@ from bot.records import attempts, days, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Person, Student
 from bot.records.wishes import Wish
-from bot.school import set_tests, testing
+from bot.school import adjustments, set_tests, testing
 from bot.school.drawing import draw_all
 from bot.school.school import School
 from bot.school.standing import count_up
+from bot.school.wishes import MORE_TIME
 from bot.school.test_orders import MINUTES_AN_ITEM, waits
 from bot.school_day.asking import Here, show
 from bot.vocabulary import ChatId, ItemId, Outcome, Part, Verdict
@@ -44,7 +45,9 @@ def draw_test(s: Session, school: School, student: Student, day: SchoolDay) -> N
         picks = testing.picks_of_second_look(s, school, student, day.date, of)
     else:
         picks = testing.picks_of_test(s, school, student, day.date, number)
-    days.add_items(s, day.id, student.id, draw_all(school, picks, Part.TEST))
+    adjusted = adjustments.of_student(s, student, day.date)
+    drawn = draw_all(school, adjustments.fewer(picks, adjusted), Part.TEST)
+    days.add_items(s, day.id, student.id, adjustments.with_calculator(drawn, adjusted))
 
 
 def second_look_of(wishes: Sequence[Wish], plan: DayPlan) -> dict[str, object]:
@@ -78,10 +81,16 @@ def open_it(
         said.append(_ready(s, school, student, days.day(s, day.id), own.chat))
     return said
 
+def _minutes(s: Session, day: SchoolDay, items: int) -> int:
+    """About how long a test takes; there is no clock."""
+    adjusted = adjustments.of_student(s, people.student(s, day.student), day.date)
+    return round(items * MINUTES_AN_ITEM * (MORE_TIME if "time" in adjusted else 1))
+
+
 
 def _ready(s: Session, school: School, student: Student, day: SchoolDay, to: ChatId) -> DayReady:
     _, items = days.count_items(s, day.id, Part.TEST)
-    minutes = items * MINUTES_AN_ITEM
+    minutes = _minutes(s, day, items)
     return DayReady(to=to, day=day.id, name=student.name, day_kind="test-open", minutes=minutes)
 
 

@@ -30,10 +30,11 @@ from bot.records.days import Fresh, ItemState, SchoolDay, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
 from bot.school import dates, set_tests, sheets
+from bot.school.adjustments import with_calculator
 from bot.school.drawing import draw_all
 from bot.school.planning import plan_for
 from bot.school.school import School
-from bot.school.wishes import WishKind, of_kind
+from bot.school.wishes import MORE_TIME, WishKind, adjusted_in, of_kind
 from bot.school_day import assessment, placing, speaking, warm_up
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
@@ -54,11 +55,12 @@ def make_day(
         made = placing.make_day(s, student, look, on, now, late=late)
         return days.day(s, made) if made is not None else None
     plan, wishes = plan_for(s, school, student, on)
+    adjusted = adjusted_in(wishes)
     last = days.newest_day(s, student.id)
     calendar = dates.calendar_of(s, student, on)
     notes: dict[str, object] = {
         "size": plan.size,
-        "minutes": round(plan.minutes),
+        "minutes": round(plan.minutes * (MORE_TIME if "time" in adjusted else 1)),
         "warm_up": [str(piece) for piece in plan.warm_up],
         "days_away": days_away(calendar, last.date, on) if last else 0,
     }
@@ -82,11 +84,11 @@ def make_day(
     if day_id is None:
         return None
     fresh = _warm_up(s, school, student, day_id, on, plan)
-    fresh += draw_all(school, plan.guided, Part.GUIDED)
+    fresh += with_calculator(draw_all(school, plan.guided, Part.GUIDED), adjusted)
     review = sheets.printed(wishes)
     if review is None:
         review = [*sheets.own_items(wishes, plan.own_items), *draw_all(school, plan.review, Part.REVIEW)]
-    fresh += review
+    fresh += with_calculator(review, adjusted)
     days.add_items(s, day_id, student.id, _numbered(fresh))
     _use_up(s, wishes, plan, on)
     if plan.test is not None:

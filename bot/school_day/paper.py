@@ -65,6 +65,8 @@ def to_print(s: Session, here: Here, day: SchoolDay) -> list[Message]:
             date=day.date.isoformat(),
             rows=without_answers(found.rows),
             size=paper_size(here.student),
+            big="big" in found.adjusted,
+            dictated="dictated" in found.adjusted,
         )
     ]
 

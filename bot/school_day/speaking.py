@@ -28,6 +28,7 @@ PAPERS = (
     "KeyPaper",
     "MarksShown",
     "PagesShown",
+    "AdjustmentsShown",
 )
 FOR_GROWN_UPS = ("Digest", "OpenInFull", "WeekPicture", "DigestLine", "TalkNoted", *PAPERS)
 """Messages that a child isn't shown on a phone that goes round."""

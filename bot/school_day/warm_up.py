@@ -19,6 +19,7 @@ from bot.records.focus import Focus
 from bot.records.outbox import sent_at
 from bot.records.people import Student, change_student
 from bot.records.sheets import Sheet
+from bot.school.adjustments import of_student
 from bot.school.school import School
 from bot.school_day.asking import Here
 from bot.school_day.onward import COPY, onward
@@ -38,6 +39,7 @@ USUAL = 5
 
 def make_sheet(s: Session, school: School, student: Student, day: DayId, seed: int) -> None:
     """Draw a day's sheet: of the stages that are open by turns, the student's own slow facts first."""
+    untimed = {"time", "dictated"} & of_student(s, student, days.day(s, day).date)
     earlier = sheets.answered_sheets(s, student.id)
     misses: dict[str, list[int]] = {}
     for sheet in reversed(earlier):
@@ -49,7 +51,7 @@ def make_sheet(s: Session, school: School, student: Student, day: DayId, seed: i
     slow = {fact for sheet in earlier[:LOOK_BACK] if sheet.stage == stage.id for fact in sheet.missed}
     drawn = fact_sheet(stage.id, seed, slow)
     facts = tuple((fact.ask, str(fact.answer)) for fact in drawn.facts)
-    sheets.add_sheet(s, day, student.id, stage.id, facts, timed=student.timing)
+    sheets.add_sheet(s, day, student.id, stage.id, facts, timed=student.timing and not untimed)
 
 
 def answer_sheet(s: Session, here: Here, typed: Typed, sheet_id: int) -> list[Message]:

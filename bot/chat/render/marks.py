@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.chat.render.registry import button, renders, say
 from bot.chat.rendered import Button, Rendered
 from bot.chat.words import Text, Words, bold, from_content, join
-from bot.messages import AskWritten, GraderTold, MarksShown
+from bot.messages import AdjustmentsShown, AskWritten, GraderTold, MarksShown
 
 SOLVED = ("first-try", "later-try")
 
@@ -54,3 +54,16 @@ def ask_written(words: Words, m: AskWritten) -> Rendered:
 def grader_told(words: Words, m: GraderTold) -> Rendered:
     """To the student: who looks at pages."""
     return say(words("grader-told", name=m.name, grader=m.grader))
+
+
+@renders(AdjustmentsShown)
+def adjustments_shown(words: Words, m: AdjustmentsShown) -> Rendered:
+    """What is adjusted for one student."""
+    lines = [words(f"adjust-{name}") for name in m.on]
+    lines.append(words("adjust-timed" if m.timing else "adjust-untimed"))
+    ref = f"{m.side}-run:adjust #{m.student} "
+    buttons = [button(words, f"button-adjust-{name}", ref + name) for name in m.off]
+    buttons += [button(words, f"button-adjust-{name}-off", f"{ref}{name} off") for name in m.on]
+    rows = [buttons[at : at + 2] for at in range(0, len(buttons), 2)]
+    head = words("adjust-head" if m.on else "adjust-head-none", name=m.name)
+    return say(head, join(lines, "\n"), words("adjust-note"), buttons=rows)

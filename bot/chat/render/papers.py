@@ -212,7 +212,9 @@ def _sheet_data(words: Words, m: SheetPaper | KeyPaper) -> dict[str, object]:
     return {
         "title": words.label("sheet-title", day=day),
         "under": words.label("sheet-under", name=m.name, items=len(m.rows)),
-        "intro": marked(words("sheet-intro")),
+        "intro": marked(
+            words("sheet-intro-dictated" if isinstance(m, SheetPaper) and m.dictated else "sheet-intro")
+        ),
         "items": [_sheet_item(words, row) for row in m.rows],
         "key_title": words.label("sheet-key"),
         "look": look(words, m.size, m.big, m.date, words.label("sheet-footer", name=m.name, day=day)),

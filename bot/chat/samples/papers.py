@@ -6,6 +6,7 @@ import msgspec
 
 from bot.chat.samples.day import TO, WREN
 from bot.messages import (
+    AdjustmentsShown,
     AskWritten,
     GraderTold,
     KeyPaper,
@@ -226,4 +227,16 @@ SAMPLES: tuple[Message, ...] = (
         to=TO, student=WREN, name="Wren", date="2026-09-15", n=3, ask="Work out `3/4 + 1/6`.", side="g"
     ),
     GraderTold(to=TO, name="Wren", grader="Opa"),
+    AdjustmentsShown(
+        to=TO, student=WREN, name="Wren", off=("time", "big", "fewer", "dictated", "calculator")
+    ),
+    AdjustmentsShown(
+        to=TO,
+        student=WREN,
+        name="Wren",
+        on=("time", "big", "fewer", "dictated", "calculator"),
+        timing=True,
+        side="t",
+    ),
+    msgspec.structs.replace(SHEET, dictated=True, side=""),
 )
