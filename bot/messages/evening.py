@@ -43,7 +43,8 @@ class Digest(Push, frozen=True, kw_only=True):
     date: str
     """ISO date of the day."""
     variant: str
-    """worked, all-right, nothing-started, only-paper, test, placing, placed, day-off, our-fault."""
+    """worked, all-right, only-begun, nothing-started, only-paper, paper-waiting, test, test-begun, placing, placed,
+    day-off, our-fault."""
     lesson: str = ""
     first_try: int = 0
     later_try: int = 0

@@ -148,11 +148,13 @@ def _variant(day: SchoolDay, counts: Counts) -> str:
         return "placed" if "placed" in day.notes else "placing"
     if day.notes.get("test_counted"):
         return "test"
+    if day.kind == DayKind.TEST and not counts.asked:
+        return "test-begun"
     if counts.asked and counts.first_try == counts.asked:
         return "all-right"
     if counts.untouched == counts.asked:
-        return "only-begun"
-    return "worked"
+        return "paper-waiting" if day.on_paper else "only-begun"
+    return "only-paper" if day.on_paper else "worked"
 
 
 def _worth_telling(unsolved: Sequence[Sent]) -> list[Sent]:

@@ -20,6 +20,8 @@ from bot.messages import (
     WrittenEnds,
 )
 
+QUIET = ("all-right", "test", "test-begun", "paper-waiting")
+"""Variants that name nothing that went well: all did, or nothing says so yet."""
 SIGNS = {"d": "●", "p": "◐", "t": "■", "n": "○", "o": "–", "f": "", ".": "·"}
 """One sign a day: done, partly, test, not opened, day off, no school, still to come."""
 DRAW = {
@@ -43,7 +45,7 @@ DRAW = {
 @renders(Digest)
 def digest(words: Words, m: Digest) -> Rendered:
     """How a day went."""
-    if m.variant in ("nothing-started", "our-fault"):
+    if m.variant in ("nothing-started", "our-fault", "day-off"):
         lines = [words(f"digest-{m.variant}", name=m.name)]
         lines += _facts_of_the_day(words, m) + _frame(words, m)
         return say(_head(words, m), join(lines, "\n"))
@@ -72,14 +74,14 @@ def _first_sentence(words: Words, m: Digest) -> Text:
     done = m.first_try + m.later_try
     key = "enough" if m.enough and m.variant == "worked" else m.variant
     first = words(f"digest-{key}", name=m.name, done=done, out_of=m.out_of, first=m.first_try)
-    well = [words("digest-well", well=m.well)] if m.well and m.variant not in ("all-right", "test") else []
+    well = [words("digest-well", well=m.well)] if m.well and m.variant not in QUIET else []
     new = [words("digest-new", lesson=m.lesson)] if m.lesson else []
     return join([first, *new, *well], " ")
 
 
 def _facts_of_the_day(words: Words, m: Digest) -> list[Text]:
     lines = []
-    if m.variant in ("worked", "enough") and (m.later_try or m.unsolved or m.untouched or m.excused):
+    if m.variant in ("worked", "enough", "only-paper") and (m.later_try or m.unsolved or m.untouched or m.excused):
         counts = words(
             "digest-counts",
             first=m.first_try,

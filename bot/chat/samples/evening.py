@@ -102,6 +102,21 @@ SAMPLES: tuple[Message, ...] = (
         lesson="",
         week="dn...ff",
     ),
+    _digest(variant="day-off", open_items=(), talk=(), facts=None, lesson="", out_of=0),
+    _digest(variant="only-paper", paper=True, minutes=0, facts=None),
+    _digest(
+        variant="paper-waiting",
+        paper=True,
+        minutes=0,
+        facts=None,
+        open_items=(),
+        talk=(),
+        well="",
+        unsolved=0,
+    ),
+    _digest(
+        variant="test-begun", open_items=(), talk=(), facts=None, lesson="", well="", unsolved=0, out_of=0
+    ),
     _digest(variant="our-fault", open_items=(), talk=(), facts=None, lesson="", out_of=0, tomorrow=""),
     _digest(variant="test", first_try=17, later_try=0, unsolved=3, out_of=20, on_demand=True),
     _digest(variant="only-begun", first_try=0, later_try=0, unsolved=0, untouched=12, open_items=(), talk=()),
