@@ -35,6 +35,20 @@ _POWER_BEFORE_UNIT = re.compile(r"(?<=\d) (squared|cubed)(?= [a-z]{2})")
 _ONE_AND_A_HALF = re.compile(r"(?:^|\b(?:an?|one|1|una?) )([a-z]+) (?:and a half|y medi[ao])$")
 _OF_A = re.compile(r"(?<=\d) (?:of|de) (?:an? |una? )?(?=[a-z]{2})")
 _K = re.compile(r"(?<=\d)k(?![a-z])")
+_SENTENCE = re.compile(r"[a-z] [a-z\d$]|\d [a-z]{2,} [a-z]")
+_AS_A = re.compile(
+    r"\b(?:as|in|como|en) (?:an? |un |una )?(?:decimal|fraction|percent|percentage|mixed number|whole number|"
+    r"number|fraccion|porcentaje|numero mixto)\b(?! of)"
+)
+_EACH_ONE = re.compile(r"\b(each|every|cada) (?:one|una?o?)\b(?! (?:third|half|fourth|fifth))")
+_FOR_EACH = re.compile(
+    r" (?:for|in) (?:each|every|one|1|an?) (?=hour|minute|second|day|week|pound|lb|kilo|litre|liter|hora|libra)"
+)
+_WHOLES = re.compile(r"(?<=\d) wholes?(?= )|(?<!\ba )\b(?:un|una|el|la) (?=\d)")
+_LAST_IS = re.compile(
+    r"^.*\b(?:is|are|was|were|equals|es|son|mide|measures|gets|costs|cuesta|recibe|quedan?) "
+    r"((?:about |only |just |now )?[-+$]?\d[^=]*)$"
+)
 _PER_HOUR = re.compile(r"(?<![a-z])(k?m)(?:p/h|/ph)\b")
 _UPPER_COMMA = re.compile(r"(?<=\d)'(?=\d)")
 _ENDING = re.compile(r"(?<![\d/])(\d+) (\d+)(?:ths?|rds?|nds?)\b")
@@ -53,6 +67,8 @@ def rewritten(text: str, want: Expected | None, form: str, asked: Wanted | None)
         text = _PIE.sub("π", text)
     if "p" in text and asked is not None:
         text = _PER_HOUR.sub(lambda m: "mph" if m[1] == "m" else "km/h", text)
+    if _SENTENCE.search(text):
+        text = _from_sentence(text)
     if "'" in text and asked is None:
         text = _UPPER_COMMA.sub(".", text)
     text, negative = _prepared(text, number, asked)
@@ -103,6 +119,17 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
     if len(text) > LONGEST:
         raise Unreadable("too-long")
     return text, negative
+
+
+def _from_sentence(text: str) -> str:
+    """Without the words of a sentence that hold a number and mean none: `each one gets`, `as a decimal`."""
+    text = _AS_A.sub(" ", text)
+    text = _EACH_ONE.sub(r"\1", text)
+    text = _FOR_EACH.sub(" per ", text)
+    text = _WHOLES.sub(" ", text)
+    if (found := _LAST_IS.match(text)) is not None:
+        text = found.group(1)
+    return text.strip(" ,")
 
 
 def _zero_or_degrees(digits: str, number: Fraction, unit: Unit) -> None:

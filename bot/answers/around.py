@@ -29,7 +29,7 @@ _AGAIN = re.compile(
 _NO = re.compile(
     r"[ ,.;:!]+(?:no|nope)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|left|answ|real|num|"
     r"val|hay|"
-    r"tiene|men|may|exis|equal))(?:[ ,;:!]|\.(?![\d(]))*"
+    r"tiene|men|may|mas|es may|es men|puede|debe|exis|equal))(?:[ ,;:!]|\.(?![\d(]))*"
 )
 _NOT = re.compile(r"^(.*\d\S*)[ ,]+(?:not|and not|isnt) \S*\d.*$")
 _SO = re.compile(

@@ -10,14 +10,13 @@ from bot.answers.around import alternatives, sides
 from bot.answers.expected import BadKey, Expected
 from bot.answers.finding import Finding, all_the_same
 from bot.answers.key import Key
-from bot.answers.marks import digits_for_letters, plain_marks
+from bot.answers.marks import plain_marks
 from bot.answers.spoken import HAS_WORDS, spoken
 from bot.answers.units import is_unit
 from bot.answers.writing import content, factors_of, is_plain_number, simplified, writing
 from bot.maths import Tree, Unreadable, letters_in, normal
 from bot.maths.algebra import equivalent, lifted, proportional
 from bot.maths.exact import Beyond, Sum, normal_form, plus, times
-from bot.maths.primes import prime_powers
 from bot.maths.read import LONGEST, read_normal
 from bot.maths.tree import Add, Equation, Listing, Number, Power, Subtract, every
 from bot.maths.value import Undefined
@@ -45,6 +44,11 @@ _PHRASES = (
     (re.compile(rf"\b(?:the )?difference (?:of|between) {_SIMPLE} and {_SIMPLE}"), r"(\1 - \2)"),
     (re.compile(rf"\b(?:the )?product of {_SIMPLE} and {_SIMPLE}"), r"(\1 * \2)"),
     (re.compile(rf"\b(?:the )?quotient of {_SIMPLE} and {_SIMPLE}"), r"(\1)/(\2)"),
+)
+_COMES_TO = re.compile(
+    r"^(?:to|into) (?=[-\d(])|^.*\b(?:(?:simplif(?:ies|y|ied)|factors?|reduces|comes|expands|works out|"
+    r"se simplifica) (?:to|into|as|a)|becomes|"
+    r"turns into|queda|is|es) (?=[-\d(a-z√])"
 )
 _THINGS = re.compile(r"[a-z]{4,}s")
 _LAST_WORD = re.compile(r"(?<=[\da-z)]) ([a-z]{3,})$")
@@ -113,6 +117,8 @@ def same(tree: Tree, want: Expected) -> bool:
 
 def grade_expression(text: str, key: Key, want: Expected) -> Finding:
     """Grade in the forms expression, expression-any and factored. Raises Unreadable."""
+    if HAS_WORDS.search(text):
+        text = _COMES_TO.sub("", text)
     options = alternatives(text)
     if len(options) > 1:
         given = [one for one in options if one]
@@ -243,66 +249,6 @@ def _not_factored(tree: Tree, want: Expected) -> str:
     if letters < count:
         return "factor"
     return "factor" if ones else ""
-
-
-# Prime factors ---------------------------------------------------------------------------------------------
-
-_AROUND_POWER = re.compile(r" ?\^ ?")
-_DOTTED = re.compile(r"^\d+(?:\.\d+){2,}$")
-_JUST_LIST = re.compile(r"^[\d^]+(?:(?: ?[,;&] ?| and | y | )[\d^]+)+$")
-
-
-def is_product_of_primes(answer: str) -> bool:
-    """Whether a stored answer is a product of primes, as 2^3*5 is."""
-    try:
-        tree = read_normal(normal(answer).lower(), "reply")
-        factors = factors_of(tree)
-    except (Unreadable, BadKey):
-        return False
-    if factors is None or len(factors) < 2 or letters_in(tree):
-        return False
-    return all(isinstance(one, Number) and not one.places and _is_prime(int(one.value)) for one in factors)
-
-
-def _is_prime(n: int) -> bool:
-    return 1 < n < 10**10 and prime_powers(n) == {n: 1}
-
-
-def grade_primes(text: str, key: Key, want: Expected) -> Finding:
-    """Grade a product of primes; the number itself may stand on the other side. Raises Unreadable."""
-    parts = sides(text)
-    if not parts or not parts[-1]:
-        raise Unreadable("unfinished")
-    last = _primes(parts[-1], want)
-    if last.verdict == FORM and len(parts) == 2 and _primes(parts[0], want).verdict == RIGHT:
-        return Finding(RIGHT, "", last.tree)
-    return last
-
-
-def _primes(text: str, want: Expected) -> Finding:
-    text = text.strip(" .,;")
-    text = _AROUND_POWER.sub("^", spoken(digits_for_letters(text)))
-    if _DOTTED.match(text):
-        text = text.replace(".", "*")
-    if _JUST_LIST.match(text):
-        product = read_normal(re.sub(r" ?[,;&] ?| and | y | ", "*", text), "reply")
-        return Finding(FORM, "product") if same(product, want) else Finding(WRONG)
-    if _RUN.search(re.sub(r"\bx\b", "", text)):
-        text = _RUN.sub(" ", text).strip()
-    if not text or not any(c.isdigit() for c in text):
-        raise Unreadable("no-number")
-    if text[-1] in "+-*/÷^x(":
-        raise Unreadable("unfinished")
-    tree = read_expression(plain_marks(text, wants=want.number), frozenset())
-    if not same(tree, want):
-        return Finding(WRONG, "", tree)
-    factors = factors_of(tree)
-    if factors is None or not all(isinstance(one, Number) and not one.places for one in factors):
-        return Finding(FORM, "primes", tree)
-    values = [int(one.value) for one in factors if isinstance(one, Number)]
-    if len(values) < 2 and not _is_prime(values[0]):
-        return Finding(FORM, "product", tree)
-    return Finding(RIGHT if all(_is_prime(n) for n in values) else FORM, "primes", tree)
 
 
 # Equations -------------------------------------------------------------------------------------------------

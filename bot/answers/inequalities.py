@@ -24,16 +24,22 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 _SIGN = re.compile(r"[<>≤≥≠]")
 _APART = re.compile(r"([<>]) =")
 _OR_EQUAL = re.compile(r"([<>]) ?(?:or (?:it )?(?:=|equal(?:s)?(?: to)?)|o (?:=|igual(?: a)?)) ?")
+_CANT_BE = re.compile(
+    r"\b(?:cant|cannot|can not|must not|mustnt|should not|shouldnt|no puede|no debe) (?:be|ser) "
+    r"(?=(?:more|greater|bigger|larger|less|fewer|smaller|mayor|menor|mas|menos)\b)"
+)
 _THEN = re.compile(r"(?<=er )then\b|(?<=less )then\b|(?<=more )then\b")
 _BEHIND = re.compile(r"^(-? ?[\d./]+) (at (?:most|least)|max(?:imum)?|min(?:imum)?|como (?:maximo|minimo))$")
 _OR_EQUAL_BEHIND = re.compile(
     r"\b((?:less|greater|more|bigger|smaller) than) (-? ?[\d./]+) or equal(?: to)?(?: it)?$"
 )
 _OR_MORE = re.compile(
-    r"(-? ?[\d./]+) (?:(?:or|and) (?:more|greater|higher|above|larger|bigger|up|over)|o mas|o mayor|en adelante)\b"
+    r"(-? ?[\d./]+) (?:(?:or|and) (?:more|greater|higher|above|larger|bigger|up|over)|o mas|"
+    r"o mayor|en adelante)\b(?! (?:than|then|que|or equal))"
 )
 _OR_LESS = re.compile(
-    r"(-? ?[\d./]+) (?:(?:or|and) (?:less|fewer|lower|below|smaller|under|down)|o menos|o menor)\b"
+    r"(-? ?[\d./]+) (?:(?:or|and) (?:less|fewer|lower|below|smaller|under|down)|o menos|"
+    r"o menor)\b(?! (?:than|then|que|or equal))"
 )
 _BETWEEN = re.compile(
     r"\b(?:is |are )?(?:in )?(?:between|entre) (-? ?[\d./]+) (?:and|y) (-? ?[\d./]+)( inclusive| included)?"
@@ -126,7 +132,7 @@ def _in_signs(text: str, letter: str) -> str:
         text = found.group(1).strip()
     text = _APART.sub(lambda m: "≤" if m.group(1) == "<" else "≥", text)
     if HAS_WORDS.search(text):
-        text = _THEN.sub("than", text)
+        text = _CANT_BE.sub("no ", _THEN.sub("than", text))
         text = _BEHIND.sub(r"\2 \1", text)
         text = _OR_EQUAL_BEHIND.sub(r"\1 or equal to \2", text)
         text = _OR_MORE.sub(rf" {letter} ≥ \1", text)

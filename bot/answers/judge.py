@@ -20,8 +20,6 @@ from bot.answers.expected import expected_of
 from bot.answers.expressions import (
     grade_equation,
     grade_expression,
-    grade_primes,
-    is_product_of_primes,
 )
 from bot.answers.finding import Finding
 from bot.answers.given import accepting, given_tree, length_of
@@ -31,6 +29,7 @@ from bot.answers.lists import grade_list, grade_point
 from bot.answers.missteps import misstep_of
 from bot.answers.naming import grade_choice, grade_words, grade_yes_no
 from bot.answers.numbers import NUMBER_FORMS, grade_number
+from bot.answers.prime_factors import grade_primes, is_product_of_primes
 from bot.answers.ratios import grade_ratio, grade_remainder
 from bot.answers.solutions import grade_solution, grade_solutions
 from bot.answers.times import grade_time

@@ -34,7 +34,9 @@ _WORDS = re.compile(
     r"[a-z]{2,}(?:[ ,]+(?:[a-z]{2,}|[ai]\b))*|(?<![a-z\d]) ?\bi\b(?= [a-z]{2})|^a (?=[a-z]{2})"
 )
 _NOTE = re.compile(
-    r"^(?:[-+*/÷:] ?\(?-?[\d./]*[a-z]?\)?[ ,|]*)+$|^[|: ]*[-+*/÷:] ?[\d./]+[a-z]?(?: [-+*/÷:] ?[\d./]+[a-z]?)*[| ]*$"
+    # Possessive throughout: no way back, so that a long row of bars takes no longer than it is.
+    r"^(?:[-+*/÷:] ?+\(?+-?+(?:[\d.]++(?:/[\d.]++)?+)?+[a-z]?+\)?+[ ,|]*+)++$|"
+    r"^[|: ]*[-+*/÷:] ?[\d./]+[a-z]?(?: [-+*/÷:] ?[\d./]+[a-z]?)*[| ]*$"
 )
 _BARE = re.compile(r"-? ?[\d./]+")
 _NAMED = re.compile(r"[a-z] ?=")  # x = 5 or -5

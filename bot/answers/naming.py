@@ -33,6 +33,7 @@ _DRESS = frozenset(
 )  # fmt: skip
 _LETTERED = re.compile(r"^\W*(?:option |choice |answer |letter )?\(?([a-j])\s*[).:\-]")
 _NOT = frozenset(("not", "no", "isnt", "except"))
+_IS_IT = re.compile(r"\bisnt it\b")
 
 
 def grade_choice(text: str, key: Key) -> Finding:
@@ -49,7 +50,7 @@ def grade_choice(text: str, key: Key) -> Finding:
         lettered = True
     else:
         lettered = letter is not None
-    text = newest(text)
+    text = newest(_IS_IT.sub("", text))
     for found, sign in (("<", "less"), (">", "greater"), ("=", "equal")):
         if text.strip() == found and (sign in wordings or sign in choices):
             return _is(sign in wordings)

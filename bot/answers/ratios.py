@@ -27,6 +27,10 @@ _COLON = re.compile(
     r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )| a(?= \d)|\bcontra\b|\bvs\b|\bversus\b|"
     r"\bfor every\b|\bpor cada\b|\bper\b) ?"
 )
+_FOR_EVERY = re.compile(
+    r"^(?:for every|for each|por cada) (\d+)(?: [a-z]+)?,? (?:there (?:are|is)|we (?:have|need)|"
+    r"you need|hay) (\d+)(?: [a-z]+)?$"
+)
 _DASH = re.compile(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$|^(\d+) ?/ ?(\d+) ?/ ?(\d+)$")
 
 
@@ -85,6 +89,8 @@ def _ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
         text = re.sub(r"(?<=[a-z]) a (?=[a-z])", " : ", text)
     if re.search(r"(?:^[:;/]|[:;/]$|\bto$)", text):
         raise Unreadable("unfinished")
+    if (found := _FOR_EVERY.search(text)) is not None:
+        text = f"{found.group(1)}:{found.group(2)}"
     pieces = [piece for piece in _COLON.split(text) if piece and piece.strip()]
     if len(pieces) > 12:
         raise Unreadable("several-answers")
@@ -160,6 +166,8 @@ _R = re.compile(
     r"residuo|left ?over|leftover|sobran?|quedan?)"
     r"(?: of| de| is)? ?[.:=]? ?(-?\d+(?:\.\d+)?|/)?(.*)$"
 )
+_TIMES_IN = re.compile(r"(?<=\d) times\b,? ?(?:in )?(?=and |with |,|y |con )")
+_HOW_OFTEN = re.compile(r"^(?:it )?(?:goes|went|fits|makes|gives|cabe)(?: in(?:to)?)? (?=\d)")
 _LEFT = re.compile(
     r"^(-?\d+)(?: (?:groups?|each|times|bags|boxes|full))?(?: ?,)? ?(?:and |with |y |con |but )?(-?\d+) ?"
     r"(?:is |are |as |as a |as the )?(?:left|remaining|remain|remainder|left ?over|leftover|extra|over|"
@@ -181,6 +189,7 @@ def grade_remainder(text: str, key: Key) -> Finding:
     text = re.sub(r"(?:(?<=[:,= ])|(?<=[\d ]r))o\b", "0", digits_for_letters(text)).strip()
     text = re.sub(r"\bleft[ -]over", "leftover", text.replace("w/", "with "))
     text = re.sub(r" ?\((r[a-z]* ?\d+)\)?$", r" \1", text)
+    text = _HOW_OFTEN.sub("", _TIMES_IN.sub(" ", text))
     parts = sides(text)
     if len(parts) > 1 and parts[-1] and re.match(r"^\d", parts[-1]) and not re.search(r"[a-z] ?=", text):
         text = parts[-1]

@@ -93,10 +93,11 @@ def _wanted(answer: str, unit: str | None) -> _Solution:
 
 
 _IS = re.compile(
-    r"(?<=\b[a-z]) (?:is|was|es|vale|are|equal|would be|must be|should be|has to be|can only be) (?=[-+\d./√π(a-z])"
+    r"(?<=\b[a-z]) (?:is|was|es|vale|are|equal|would be|must be|should be|has to be|can only be|can be|could be|"
+    r"may be|is either|puede ser|debe ser) (?=[-+\d./√π(a-z])|(?<=\d) (?:is|es) (?=[a-z]$)"
 )
 _COLON = re.compile(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
-_ARTICLE = re.compile(r"^(?:la|el|the|that) (?=[a-z] ?=)")
+_ARTICLE = re.compile(r"^(?:(?:(?:the )?value of|(?:el )?valor de|of|de|la|el|the|that) )+(?=[a-z] ?=)")
 _LOST_EQUALS = re.compile(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
 _UNIT_BEHIND = re.compile(r"(?<=[\d)]) ([a-wyz][a-z]{0,2})$")
 _STUCK = re.compile(r"^([a-z])(\d+)$")
@@ -272,7 +273,9 @@ _PLUS_MINUS = re.compile(
     r"or) negative\b) ?(?=[\d(√.])"
 )
 _LABEL = re.compile(r"(?<![a-z])[a-z](?:_? ?[12])? ?= ?(?=[-+±\d.√π(a-z])")
-_SEPARATOR = re.compile(r" ?(?:[,;\n]|\bor\b|\band\b|&|\balso\b|(?<=\d) o (?=-?\d)|(?<=\d) [yu] (?=-?\d)) ?")
+_SEPARATOR = re.compile(
+    r" ?(?:[,;\n]|\band also\b|\bor\b|\band\b|&|\balso\b|(?<=\d) o (?=-?\d)|(?<=\d) [yu] (?=-?\d)) ?"
+)
 _TWO_NUMBERS = re.compile(r"^(-?\d*\.?\d+) (-?\d*\.?\d+)$")
 _BARS_EQUAL = re.compile(r"^(?:\||abs\()([^|()=]*[a-z][^|()=]*)(?:\||\)) ?= ?(\d[\d./]*)$")
 _SPACE_MINUS = re.compile(r"(?<=[\d)]) (?=-\d)")

@@ -40,6 +40,7 @@ _TO_PAST = re.compile(
 )
 _Y_MENOS = re.compile(r"^(?:las |la )?(\d+) ?(y|menos|-|\+) ?(\d+|cuarto|media|1/4|1/2)$")
 _HOUR_ONLY = re.compile(r"^(?:at |las |la )?(\d+)(?: ?o ?clock| en punto)?$")
+_AT = re.compile(r"^(?:.*[a-z] )?(?:at|a las?|is) (?=\d|quarter|half|noon|mid|[a-z]+ (?:past|to|y|menos) )")
 _QUARTERS = {"quarter": 15, "1/4": 15, "cuarto": 15, "half": 30, "1/2": 30, "media": 30}
 _HALF_HOUR = (
     (re.compile(r"\b(?:an |one |1 |una )?(?:hour|hora) (?:and|y) (?:a |1/2|half|media)(?:half)?\b"), "1.5 h"),
@@ -129,7 +130,7 @@ def grade_time(text: str, key: Key) -> Finding:
 
 def _clock(text: str, want: _Wanted) -> Finding:
     assert want.clock is not None
-    half, rest = _half(text)
+    half, rest = _half(_AT.sub("", text))
     read = _time_of_day(rest)
     if read is None:
         if rest in ("", "am", "pm") or not any(c.isdigit() for c in rest):

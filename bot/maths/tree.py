@@ -6,8 +6,8 @@ a teacher grades the form as well as the value.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from dataclasses import dataclass, fields, replace
+from collections.abc import Callable, Iterator, Mapping
+from dataclasses import dataclass, fields
 from fractions import Fraction
 from functools import cache
 from typing import Any, TypeAlias
@@ -309,19 +309,28 @@ def ending_places(value: Fraction) -> int | None:
     return max(twos, fives) if bottom == 1 else None
 
 
-def substitute(tree: Tree, letters: dict[str, Tree]) -> Tree:
+def substitute(tree: Tree, letters: Mapping[str, Tree]) -> Tree:
     """The same tree with letters replaced by trees, for instance by drawn numbers; others stay letters."""
     if isinstance(tree, Letter):
         return letters.get(tree.name, tree)
     if isinstance(tree, TheAnswer):
         return letters.get("answer", tree)
-    changes: dict[str, Any] = {}
-    for field in fields(tree):
-        part: Any = getattr(tree, field.name)
+    return rebuilt(tree, lambda below: substitute(below, letters))
+
+
+def rebuilt(tree: Tree, change: Callable[[Tree], Tree]) -> Tree:
+    """The same kind of tree, each tree directly below it changed; the tree itself where nothing changes."""
+    parts: list[Any] = []
+    same = True
+    for name in _names_of(type(tree)):  # type: ignore[arg-type]
+        part: Any = getattr(tree, name)
+        new = part
         if isinstance(part, tuple):
-            changes[field.name] = tuple(
-                one if isinstance(one, _NOT_TREES) else substitute(one, letters) for one in part
-            )
+            new = tuple(one if isinstance(one, _NOT_TREES) else change(one) for one in part)
+            if all(one is other for one, other in zip(part, new, strict=True)):
+                new = part
         elif not isinstance(part, _NOT_TREES):
-            changes[field.name] = substitute(part, letters)
-    return replace(tree, **changes) if changes else tree
+            new = change(part)
+        same = same and new is part
+        parts.append(new)
+    return tree if same else type(tree)(*parts)

@@ -11,7 +11,7 @@ import pytest
 
 import bot.answers
 import bot.maths
-from bot.answers import FORMS, Key, Misstep, examples, is_help, judge, split_numbered, taught_form
+from bot.answers import FORMS, Key, Misstep, examples, is_help, judge, look_over, split_numbered, taught_form
 from bot.answers.missteps import names
 from bot.vocabulary import Verdict
 
@@ -188,6 +188,10 @@ def test_not_even_odd_texts_raise_or_take_long() -> None:
     raised, _, slowest = soak(20_000, seed=20260914)
 
     assert raised == 0, slowest
+
+
+def test_a_row_of_bars_in_the_working_is_looked_over_without_going_back() -> None:
+    assert look_over(["3/4/" * 90 + "r"], "2x + 3 = 11").first_wrong is None
 
 
 def test_every_reason_that_is_given_stands_in_the_table() -> None:
