@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from functools import partial
 from pathlib import Path
+from time import perf_counter
 from typing import TYPE_CHECKING, Annotated, Any, NoReturn
 
 import typer
@@ -34,7 +36,10 @@ def check_content(
     only: Annotated[str, typer.Argument(help="Part of a file name: a unit's folder or a lesson.")] = "",
     draws: Annotated[int, typer.Option(min=1, help="Draws of each template.")] = 300,
     summary: Annotated[
-        bool, typer.Option("--summary", help="Print counts and a line for each template.")
+        bool,
+        typer.Option(
+            "--summary", help="Print a line for each template, and counts; with --json the counts alone."
+        ),
     ] = False,
     as_json: Annotated[bool, typer.Option("--json", help="Print one JSON object.")] = False,
     skills: Annotated[
@@ -57,6 +62,7 @@ def check_content(
     if skills:
         _print_skills(content, as_json)
         return
+    started = perf_counter()
     with Progress(
         SpinnerColumn(),
         TextColumn("{task.description}"),
@@ -68,13 +74,15 @@ def check_content(
         show = partial(_show, bar, task)
         report = check_folder(content, draws, only, show, processes)
         if pictures:
-            from bot.cli.figures import picture_faults
+            from bot.cli.figures import picture_faults, pictured
 
-            report.faults += picture_faults(report, pictures, show)
+            report.faults += picture_faults(report, pictures, show, processes)
+            pictures *= len(pictured(report))
+    figures = _figures(report, pictures, perf_counter() - started)
     if as_json:
-        _say(json.dumps(_as_data(report), ensure_ascii=False, indent=2))
+        _say(json.dumps(_as_data(report, figures, summary), ensure_ascii=False, indent=2))
     else:
-        _print_report(report, summary)
+        _print_report(report, figures, summary)
     if report.faults:
         raise typer.Exit(1)
 
@@ -209,7 +217,7 @@ def _print_skills(content: Path, as_json: bool) -> None:
         _say(f"{skill:32} {lesson}{f'  ({note})' if note else ''}")
 
 
-def _print_report(report: Report, summary: bool) -> None:
+def _print_report(report: Report, figures: Mapping[str, int | float], summary: bool) -> None:
     for fault in report.faults:
         _say(f"{fault}\n")
     for fault in report.warnings:
@@ -230,6 +238,10 @@ def _print_report(report: Report, summary: bool) -> None:
                 f"{one.named / one.typed:.0%}" if one.typed else "",
             )
         Console(width=160).print(table)
+        counted = Table("figure", "value", box=None)
+        for name, value in figures.items():
+            counted.add_row(name.replace("_", " "), f"{value:,}")
+        Console(width=160).print(counted)
     counts = _counts(report)
     _say(", ".join(f"{count} {name.replace('_', ' ')}" for name, count in counts.items()) + ".")
 
@@ -255,9 +267,55 @@ def _counts(report: Report) -> dict[str, int]:
     }
 
 
-def _as_data(report: Report) -> dict[str, Any]:
+def _figures(report: Report, pictures: int, seconds: float) -> dict[str, int | float]:
+    """What a closing note wants to say of the course; shares are 0 to 1."""
+    from bot.course.facts import STAGES
+
+    course = report.course
+    of_lessons = [template for lesson in course.lessons for template in lesson.templates]
+    templates = [one.template for one in report.templates]
+    return {
+        "units": len({lesson.unit for lesson in course.lessons}),
+        "lessons": len(course.lessons),
+        "core_lessons": sum(lesson.core for lesson in course.lessons),
+        "cards": sum(len(lesson.cards) for lesson in course.lessons),
+        "hands_on_lessons": len(course.hands_on),
+        "tests": sum(not test.final for test in course.tests),
+        "parts_of_the_final": sum(test.final for test in course.tests),
+        "templates": len(templates),
+        "draws": sum(one.draws for one in report.templates),
+        "different_items": sum(one.different for one in report.templates),
+        "thrown_away_by_wish": sum(one.by_wish for one in report.templates),
+        "thrown_away_by_clash": sum(one.by_clash for one in report.templates),
+        "hints": sum(len(template.hints) for template in templates),
+        "steps": sum(len(template.steps) for template in templates),
+        "missteps_named": len(course.missteps),
+        "missteps_used": sum(len(template.recipe.missteps) for template in templates),
+        "typed_missteps_judged": sum(one.typed for one in report.templates),
+        "typed_missteps_named_as_written": sum(one.named for one in report.templates),
+        "share_by_button": round(sum(t.by_button for t in of_lessons) / max(1, len(of_lessons)), 3),
+        "templates_with_a_picture": sum(template.recipe.figure is not None for template in templates),
+        "pictures_made": pictures,
+        "mental_math_strategies": len(course.mental_math),
+        "mental_math_strings": sum(len(strategy.templates) for strategy in course.mental_math),
+        "ways_to_attack_puzzles": len(course.puzzles),
+        "puzzles": sum(len(strategy.templates) for strategy in course.puzzles),
+        "number_fact_stages": len(STAGES),
+        "glossary_words": len(course.glossary),
+        "formulas": sum(len(part.rows) for part in course.formulas),
+        "faults": len(report.faults),
+        "worth_a_look": len(report.warnings),
+        "seconds": round(seconds, 1),
+    }
+
+
+def _as_data(report: Report, figures: Mapping[str, int | float], alone: bool) -> dict[str, Any]:
+    """The whole report; with `alone` the figures and the faults, without a line for each template."""
+    if alone:
+        return {"figures": dict(figures), "faults": [_fault_as_data(fault) for fault in report.faults]}
     return {
         "counts": _counts(report),
+        "figures": dict(figures),
         "faults": [_fault_as_data(fault) for fault in report.faults],
         "worth_a_look": [_fault_as_data(fault) for fault in report.warnings],
         "templates": [

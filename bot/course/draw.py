@@ -5,10 +5,11 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from fractions import Fraction
+from functools import cached_property
 
 from bot.answers.key import Key, Misstep
 from bot.course.faults import CourseErrors, Fault
-from bot.course.fill import Draw, grouped, key_text, same_thing
+from bot.course.fill import Draw, grouped, is_formula, key_text, same_thing
 from bot.course.fill_figure import fill_figure
 from bot.course.item import Item, Step, runs
 from bot.course.lesson import Template
@@ -20,14 +21,12 @@ from bot.course.words import Worth, as_tree, work_out
 from bot.course.year import Course
 from bot.maths.read import Unreadable
 from bot.maths.show import plain
-from bot.maths.tree import Call, Equation, Inequality, Letter, Listing, Point, Ratio, Tree, letters_in, number
-from bot.maths.value import SHOWN_AS, Undefined, value
+from bot.maths.tree import Call, Equation, Letter, Tree, letters_in, number
+from bot.maths.value import Undefined, value
 from bot.vocabulary import TemplateId
 
 ATTEMPTS = 4000
 """After so many draws that didn't fit the template is taken to have none."""
-
-
 OWN = 200
 """Draws of what is left open, where some numbers are given."""
 
@@ -46,6 +45,10 @@ class Drawn:
 
     item: Item
     draw: Draw
+
+
+Made = dict[tuple[tuple[tuple[str, Worth], ...], tuple[tuple[str, str], ...]], Drawn | Thrown]
+"""What came of numbers and words."""
 
 
 def draw(course: Course, template: TemplateId, seed: int) -> Item:
@@ -131,8 +134,13 @@ def try_once(
     prepared: Prepared,
     seed: int,
     attempt: int,
+    made: Made | None = None,
 ) -> Drawn | Thrown:
-    """One attempt at a seed: an item, or why this draw doesn't do."""
+    """One attempt at a seed: an item, or why this draw doesn't do.
+
+    `made` keeps what was made of the same numbers and words before, for a proof that draws hundreds of times: it gets
+    the very same object again, with the seed of the first. Leave it out where chance also mixes the buttons.
+    """
     chance = Chance(f"{prepared.template.id}/{seed}/{attempt}")
     words: dict[str, str] = {}
     for rows in prepared.template.recipe.words:
@@ -146,10 +154,17 @@ def try_once(
         return Thrown("where")
     except Undefined as undefined:
         return Thrown("undefined", undefined.kind)
+    key = (tuple(letters.items()), tuple(words.items()))
+    if made is not None and key in made:
+        return made[key]
+    found: Drawn | Thrown
     try:
-        return _Making(course, prepared, _draw_of(course, prepared, letters, words), chance).item(seed)
+        found = _Making(course, prepared, _draw_of(course, prepared, letters, words), chance).item(seed)
     except Undefined as undefined:
-        return Thrown("undefined", undefined.kind)
+        found = Thrown("undefined", undefined.kind)
+    if made is not None:
+        made[key] = found
+    return found
 
 
 def _draw_of(
@@ -198,7 +213,7 @@ class _Making:
         if answer is None:
             raise Undefined("no-number", "no case of the answer holds")
         answer = self._as_choice(answer)
-        choices = self._written_choices()
+        choices = self._written_choices
         return self._key(answer, self._bare(self.prepared.accept), tuple(one.text for one in choices), {})
 
     def item(self, seed: int) -> Drawn | Thrown:
@@ -276,7 +291,7 @@ class _Making:
         """What stands on a button: written choices as written, choices made from missteps worked out."""
         if isinstance(gives, tuple):
             return self.draw.text(gives, marks=False)
-        if not self.prepared.choices and letters_in(gives) <= self.draw.letters.keys() and _is_formula(gives):
+        if not self.prepared.choices and letters_in(gives) <= self.draw.letters.keys() and is_formula(gives):
             gives = as_tree(self.draw.worth(gives), decimal=bool(letters_in(gives) & self.draw.decimals))
         shown = self.draw.show(gives)
         unit = self.draw.text(self.prepared.unit, marks=False)
@@ -306,8 +321,9 @@ class _Making:
 
     def _as_choice(self, one: _Answer) -> _Answer:
         """The written choice that equals this answer (`max(a/b, c/d)` may mean the button a/b)."""
-        return next((choice for choice in self._written_choices() if self._same(one, choice)), one)
+        return next((choice for choice in self._written_choices if self._same(one, choice)), one)
 
+    @cached_property
     def _written_choices(self) -> list[_Answer]:
         return [found for cases in self.prepared.choices if (found := self._answer(cases)) is not None]
 
@@ -324,7 +340,7 @@ class _Making:
             return ()
         if not self.prepared.choices:
             return self._made_choices([answer, *missteps.values()])
-        shown = [choice.text for choice in self._written_choices()]
+        shown = [choice.text for choice in self._written_choices]
         if len(set(shown)) < len(shown):
             return Thrown("clash", "two choices are the same")
         for name, one in {"the answer": answer, **missteps}.items():
@@ -382,10 +398,3 @@ class _Making:
     def _step(self, write: Tree | Text, because: Text) -> Step:
         shown = "" if isinstance(write, tuple) else self.draw.show(write)
         return Step(shown, self.draw.text(because))
-
-
-def _is_formula(tree: Tree) -> bool:
-    """Whether a choice is a number to be worked out, and not a point, a ratio, an equation or the like."""
-    return not isinstance(tree, (Equation, Inequality, Ratio, Point, Listing)) and not (
-        isinstance(tree, Call) and tree.name in SHOWN_AS
-    )

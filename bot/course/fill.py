@@ -6,10 +6,10 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
-from functools import lru_cache
+from functools import cached_property, lru_cache
 
 from bot.course.prepared import Case, Slot, Text
-from bot.course.words import Worth, as_tree, is_true, rebuilt, settled, work_out
+from bot.course.words import Worth, as_tree, is_true, settled, work_out
 from bot.maths.show import plain
 from bot.maths.tree import (
     Call,
@@ -28,14 +28,15 @@ from bot.maths.tree import (
     every,
     letters_in,
     number,
+    rebuilt,
     substitute,
 )
-from bot.maths.value import Undefined, value
+from bot.maths.value import SHOWN_AS, Undefined, value
 
 _LONG = re.compile(r"(?<![\d.,])\d{4,}(?![\d]*\.?\d*%)")
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Draw:
     """What one draw gave: numbers for letters, words for slots, and which letters are shown as decimals."""
 
@@ -48,14 +49,16 @@ class Draw:
     row_texts: Mapping[str, Text] = field(default_factory=dict)
     """Drawn words that hold maths themselves, taken apart."""
 
-    def tree(self, tree: Tree) -> Tree:
-        """The tree with the numbers in; letters that weren't drawn stay."""
+    @cached_property
+    def _numbers(self) -> Mapping[str, Tree]:
         numbers = {
             name: as_tree(worth, decimal=name in self.decimals) for name, worth in self.letters.items()
         }
-        if self.answer is not None:
-            numbers["answer"] = self.answer
-        return substitute(self._worked_out(settled(tree, self.letters), tree), numbers)
+        return numbers if self.answer is None else {**numbers, "answer": self.answer}
+
+    def tree(self, tree: Tree) -> Tree:
+        """The tree with the numbers in; letters that weren't drawn stay."""
+        return substitute(self._worked_out(settled(tree, self.letters), tree), self._numbers)
 
     def _worked_out(self, tree: Tree, written: Tree) -> Tree:
         """Each `value(p q)` as its number: a decimal where its letters are shown so, and tidied like any number."""
@@ -257,3 +260,10 @@ def _essence(tree: Tree, draw: Draw) -> object:
         except Undefined:
             return draw.bare(tree)
     return tuple(found)
+
+
+def is_formula(tree: Tree) -> bool:
+    """Whether a choice is a number to be worked out, and not a point, a ratio, an equation or the like."""
+    return not isinstance(tree, (Equation, Inequality, Ratio, Point, Listing)) and not (
+        isinstance(tree, Call) and tree.name in SHOWN_AS
+    )

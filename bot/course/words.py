@@ -4,12 +4,11 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from dataclasses import fields, is_dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
-from typing import Any, TypeAlias
+from typing import TypeAlias
 
-from bot.maths.tree import Call, Letter, Listing, Tree, every, number
+from bot.maths.tree import Call, Letter, Listing, Tree, every, number, rebuilt
 from bot.maths.value import Undefined, holds, value
 
 Worth: TypeAlias = Fraction | tuple[Fraction, ...]
@@ -164,22 +163,6 @@ def as_tree(worth: Worth, decimal: bool = False) -> Tree:
 @lru_cache(maxsize=20_000)
 def _has_ours(tree: Tree) -> bool:
     return any(isinstance(one, Call) and one.name in OURS for one in every(tree))
-
-
-def rebuilt(tree: Tree, change: Callable[[Tree], Tree]) -> Tree:
-    """The same kind of tree, each tree directly below it changed."""
-    changes: dict[str, Any] = {}
-    for field in fields(tree):
-        part: Any = getattr(tree, field.name)
-        if isinstance(part, tuple):
-            changes[field.name] = tuple(_changed(one, change) for one in part)
-        else:
-            changes[field.name] = _changed(part, change)
-    return replace(tree, **changes) if changes else tree
-
-
-def _changed(one: Any, change: Callable[[Any], Tree]) -> Any:
-    return change(one) if is_dataclass(one) else one
 
 
 def _call(name: str, parts: tuple[Worth, ...]) -> Worth:

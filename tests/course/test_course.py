@@ -163,3 +163,37 @@ def test_a_new_lesson_begins_without_faults(command: typer.Typer, small: Path) -
         "skill-not-taught",
     }
     assert load_course(small).lesson("inequalities").title == "Inequalities"
+
+
+def test_the_summary_counts_what_there_is(command: typer.Typer, small: Path) -> None:
+    what = [
+        "check-content",
+        "--draws",
+        "60",
+        "--summary",
+        "--json",
+        "--pictures",
+        "2",
+        "--content",
+        str(small),
+    ]
+    said = json.loads(CliRunner().invoke(command, what).stdout)
+    assert set(said) == {"figures", "faults"}
+    figures_ = said["figures"]
+    wanted = {"lessons": 1, "templates": 4, "draws": 240, "hints": 8, "pictures_made": 2, "faults": 0}
+    assert {name: figures_[name] for name in wanted} == wanted
+    assert figures_["share_by_button"] == 0.25
+    assert 150 < figures_["different_items"] <= 240
+    assert 0 < figures_["thrown_away_by_wish"] < 240 and figures_["seconds"] > 0
+
+
+def test_numbers_that_come_again_are_proved_once_and_counted_as_drawn(small: Path) -> None:
+    path = small / "unit-01" / "two-step-equations.md"
+    narrow = path.read_text(encoding="utf-8").replace(
+        "  p: 3..12\n  f: 2..6\n  n: 4..20\n", "  p: 3..4\n  f: 5..6\n  n: 7..8\n"
+    )
+    path.write_text(narrow, encoding="utf-8")
+    report = next(r for r in check_folder(small, draws=60).templates if r.template.name == "tram-pass")
+    assert (report.draws, report.different) == (60, 8)
+    # Three names and eight triples of numbers: no more items than that were judged, three missteps each.
+    assert 3 * 8 <= report.typed <= 3 * 8 * 3

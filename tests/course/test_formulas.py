@@ -11,7 +11,7 @@ from scipy.integrate import quad
 from bot.course.load import load_with_faults
 from bot.course.prepare import read_once
 from bot.course.year import Course
-from bot.maths.tree import Equation, Pi, letters_in
+from bot.maths.tree import Equation, Pi, letters_in, rebuilt
 from bot.maths.tree import number as as_number
 from bot.maths.value import value
 
@@ -33,8 +33,6 @@ def worked(course: Course, what: str, **letters: float) -> float:
 
 
 def _without_pi(tree):
-    from bot.course.words import rebuilt
-
     return as_number(PI.limit_denominator(10**9)) if isinstance(tree, Pi) else rebuilt(tree, _without_pi)
 
 
