@@ -47,7 +47,7 @@ test: test-setup lint
 
 # Ratios against named baselines in the same run; about ten minutes on two cores with nothing else running.
 bench: setup
-	@for part in chat day checker pictures memory; do \
+	@for part in chat day evening checker pictures memory; do \
 	  if [ -f tests/bench/$$part.py ]; then echo "== $$part"; $(PY) tests/bench/$$part.py || exit 1; fi; done
 
 agreement: setup

@@ -4,14 +4,16 @@ from __future__ import annotations
 
 from collections.abc import Collection
 from dataclasses import dataclass
-from datetime import datetime
+from datetime import date, datetime
 from enum import StrEnum
 
 from sqlalchemy import ForeignKey, and_, func, insert, or_, select, update
 from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from bot.records.base import Base, UtcDateTime
-from bot.vocabulary import ItemId, PersonId, StudentId
+from bot.records.days import ItemRow, SchoolDayRow
+from bot.records.people import HouseholdRow, StudentRow
+from bot.vocabulary import ItemId, Outcome, PersonId, StudentId
 
 
 class DoubtKind(StrEnum):
@@ -101,6 +103,26 @@ def open_doubts(s: Session, tutor: PersonId, students: Collection[StudentId]) ->
         .order_by(DoubtRow.at, DoubtRow.id)
     )
     return [Doubt(row[0], DoubtKind(row[1]), *row[2:]) for row in rows]
+
+
+def students_who_missed(
+    s: Session, tutor: PersonId, templates: Collection[str], since: date
+) -> dict[str, int]:
+    """Return how many students of a tutor left an item of each template unsolved since a day."""
+    rows = s.execute(
+        select(ItemRow.template, func.count(ItemRow.student_id.distinct()))
+        .join(SchoolDayRow, SchoolDayRow.id == ItemRow.day_id)
+        .join(StudentRow, StudentRow.id == ItemRow.student_id)
+        .join(HouseholdRow, HouseholdRow.id == StudentRow.household_id)
+        .where(
+            HouseholdRow.tutor_id == tutor,
+            SchoolDayRow.date >= since,
+            ItemRow.template.in_(templates),
+            ItemRow.outcome == Outcome.UNSOLVED.value,
+        )
+        .group_by(ItemRow.template)
+    )
+    return {row[0]: row[1] for row in rows}
 
 
 def cleared_since(s: Session, tutor: PersonId, template: str) -> datetime | None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import re
 import zipfile
 from pathlib import Path
 
@@ -24,7 +25,7 @@ def pack(folder: Path, photos: object) -> bytes:
         for path, name in photos if isinstance(photos, list | tuple) else ():
             file = (folder / str(path)).resolve()
             if file.is_relative_to(folder.resolve()) and file.is_file():
-                into.writestr(f"{name}{file.suffix}", smaller(file.read_bytes()))
+                into.writestr(re.sub(r"[^\w .-]", "_", str(name)) + file.suffix, smaller(file.read_bytes()))
     return packed.getvalue()
 
 

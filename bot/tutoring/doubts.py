@@ -89,7 +89,7 @@ def _row(asked: Asked, each: Waiting) -> DoubtRow:
     open_ones = [one for one in tried if one.verdict not in (Verdict.RIGHT, Verdict.HELP)]
     solved = sent.outcome in SOLVED
     on = days.day(asked.s, sent.day).date.isoformat()
-    count = missed_by(asked.s, student, sent.template, asked.at)
+    count = missed_by(asked.s, student.tutor, sent.template, asked.at)
     return DoubtRow(
         kind=each.kind,
         ref=each.ref,
