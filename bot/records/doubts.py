@@ -125,6 +125,19 @@ def students_who_missed(
     return {row[0]: row[1] for row in rows}
 
 
+def kinds_waiting(s: Session, tutor: PersonId) -> set[str]:
+    """Return the templates that wait for a tutor because many missed them."""
+    return set(
+        s.scalars(
+            select(DoubtRow.template).where(
+                DoubtRow.kind == DoubtKind.MANY_MISSED,
+                DoubtRow.tutor_id == tutor,
+                DoubtRow.cleared_at.is_(None),
+            )
+        )
+    )
+
+
 def cleared_since(s: Session, tutor: PersonId, template: str) -> datetime | None:
     """Return when a kind that many missed was last cleared; None where it never was."""
     return s.scalar(

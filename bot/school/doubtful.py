@@ -29,6 +29,7 @@ def missed_by(s: Session, tutor: PersonId, template: str, at: datetime) -> int:
 def note_many_missed(s: Session, student: Student, day: SchoolDay, now: datetime) -> None:
     """At the end of a day: note the kinds that it left unsolved, if enough others missed them too."""
     unsolved = {each.template for each in days.items_of(s, day.id) if each.outcome is Outcome.UNSOLVED}
+    unsolved -= doubts.kinds_waiting(s, student.tutor) if unsolved else set()
     counts = doubts.students_who_missed(s, student.tutor, unsolved, (now - LATELY).date()) if unsolved else {}
     for template, count in sorted(counts.items()):
         if count >= MANY and missed_by(s, student.tutor, template, now) >= MANY:
