@@ -42,8 +42,7 @@ def own_shown(words: Words, m: OwnShown) -> Rendered:
     head = bold(f"{m.own}") + " " + plain(m.title).marked("italic")
     text = plain(m.text + ("…" if m.more else "")).marked("code" if m.what == "item" else "pre")
     versions = [
-        words("own-version-row", v=n, day=words.date(day), now="yes" if n == m.version else "no")
-        for n, day in m.versions
+        words("own-version-row", v=n, day=words.date(day), now=n == m.version) for n, day in m.versions
     ]
     give = [
         button(words, "button-own-give", f"t-run:give #{student} {m.own}", name=cut(name, 20))
