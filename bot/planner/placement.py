@@ -25,6 +25,8 @@ FEWEST, MOST = 12, 20
 SURE_ENOUGH = 0.9
 """Chance of being within `NEAR` lessons at which placement ends early."""
 NEAR = 5
+GIVEN_UP = 0.1
+"""Chance of being within `NEAR` lessons that is given up for a start nearer the middle of what is likely."""
 READY = 0.7
 """Share of the prerequisites of the next three lessons that a student needs to know to go on."""
 SUCCESSORS = 3
@@ -181,11 +183,13 @@ def _placed(syllabus: Syllabus, answers: Sequence[Answer], odds: Odds) -> tuple[
         table = _starts(_shape(syllabus), level)
         for k, chance in enumerate(odds[row]):
             starts[table[k]] = starts.get(table[k], 0.0) + chance
-    best = max(
-        range(1, len(syllabus.lessons) + 2), key=lambda n: (_near(starts, n, NEAR), starts.get(n, 0.0), -n)
-    )
+    near = {n: _near(starts, n, NEAR) for n in range(1, len(syllabus.lessons) + 2)}
+    best = max(near, key=lambda n: (near[n], starts.get(n, 0.0), -n))
     middle = _median_near(starts, best)
-    return middle, _near(starts, middle, NEAR)
+    # One lesson more or less behind a student can move the start by ten; what lies between reaches both.
+    likely = [n for n in near if near[n] >= near[best] - GIVEN_UP]
+    start = min(likely, key=lambda n: (abs(n - middle), n))
+    return start, near[start]
 
 
 def _near(starts: dict[int, float], n: int, width: int) -> float:
