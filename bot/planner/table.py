@@ -21,7 +21,7 @@ AWAY_AT_MOST = 45
 """School days that a skill once taught may be out of sight."""
 AHEAD_DAYS = 40
 """Calendar days ahead for which practice is meant to hold."""
-RELIED_ON = 100.0
+RELIED_ON = 50.0
 """Days of stability that are relied on at most: how well the memory model fits school skills isn't known,
 and a student who forgets at once rather than little by little loses most by long waits.
 """
