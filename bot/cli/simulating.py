@@ -33,7 +33,7 @@ def simulate(
     student: Annotated[
         str,
         typer.Option(
-            help="half-lives, many-traces, two-speeds, all-or-nothing, linked, or your own FILE.py:CLASS."
+            help="half-lives, many-traces, two-speeds, all-or-nothing, linked, log-odds, or a FILE.py:CLASS."
         ),
     ] = "many-traces",
     as_json: Annotated[bool, typer.Option("--json", help="One JSON object, one value a student.")] = False,

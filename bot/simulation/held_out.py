@@ -131,3 +131,41 @@ class Linked(Person):
         self.span[skill] = min(900.0, self.span[skill] * (1 + by * (0.25 + (1 - chance))) + 0.6 * by)
         if by > 0.3:
             self.last[skill] = day
+
+
+class LogOdds(Person):
+    """The odds of knowing grow by a power of the practices counted and fall by a power of the days since the
+    last; a practice counts less the surer the skill was, and the more there are, the slower it fades.
+
+    Of all the students here this one comes nearest to what a student fitted to a published trial of mixed
+    practice showed: fixed lags end the year near 85 % with 24 items and near 80 % with 16, and a choice that
+    reads the student's head gains between three and six points over usual practice, most with few items.
+    """
+
+    SPREAD = 1.3
+    BASE, GROWTH = -0.55, 1.16
+    FADING, SLOWER = 0.46, 0.37
+    SURE = 0.6
+
+    def __init__(self, seed: int, course: Sequence[CourseRow]) -> None:
+        super().__init__(seed, course)
+        self.count: dict[str, float] = {}
+        self.last: dict[str, int] = {}
+
+    def chance(self, skill: str, day: int) -> float:
+        if skill not in self.count:
+            return 0.0
+        count = 1 + self.count[skill]
+        faded = self.FADING * math.log(1 + day - self.last[skill]) / count**self.SLOWER
+        odds = self.BASE + math.log(self.ease[skill]) + self.GROWTH * math.log(count) - faded
+        return 1 / (1 + math.exp(-odds))
+
+    def _meet(self, skill: str, day: int, ground: float) -> None:
+        self.count[skill], self.last[skill] = 0.3 + ground, day
+
+    def _practise(self, skill: str, day: int, right: bool, worth: float) -> None:
+        if skill not in self.count:
+            return
+        known = self.chance(skill, day)
+        self.count[skill] += worth * (1.0 if right else 0.6) * (1 - self.SURE * known)
+        self.last[skill] = day

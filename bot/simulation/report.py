@@ -24,8 +24,9 @@ OWN_STUDENTS: dict[str, type] = {
     "two-speeds": held_out.TwoSpeeds,
     "all-or-nothing": held_out.AllOrNothing,
     "linked": held_out.Linked,
+    "log-odds": held_out.LogOdds,
 }
-"""The last three judge only: nothing is tuned on them."""
+"""The last four judge only: nothing is tuned on them."""
 NEEDED = ("study", "attempt", "known_share")
 
 
