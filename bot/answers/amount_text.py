@@ -7,7 +7,7 @@ from fractions import Fraction
 
 from bot.answers.expected import Expected
 from bot.answers.marks import digits_for_letters, plain_marks
-from bot.answers.spoken import HAS_WORDS, spoken
+from bot.answers.spoken import HAS_WORDS, number_words, spoken
 from bot.answers.units import Unit, Wanted, is_unit
 from bot.maths import Unreadable
 from bot.maths.read import LONGEST
@@ -49,6 +49,8 @@ _LAST_IS = re.compile(
     r"^.*\b(?:is|are|was|were|equals|es|son|mide|measures|gets|costs|cuesta|recibe|quedan?) "
     r"((?:about |only |just |now )?[-+$]?\d[^=]*)$"
 )
+_LEFT_OVER = re.compile(r"(?<=\d) (?:left over|times)$")
+_ONE_THING = re.compile(r"\bone ([a-z]{3,})\b")
 _PER_HOUR = re.compile(r"(?<![a-z])(k?m)(?:p/h|/ph)\b")
 _UPPER_COMMA = re.compile(r"(?<=\d)'(?=\d)")
 _ENDING = re.compile(r"(?<![\d/])(\d+) (\d+)(?:ths?|rds?|nds?)\b")
@@ -92,6 +94,7 @@ def _prepared(text: str, number: Fraction | None, asked: Wanted | None) -> tuple
         text = _BARS.sub(r"abs(\1)", text)
     if HAS_WORDS.search(text):
         text = _ENDING.sub(r"\1/\2", text)
+        text = _LEFT_OVER.sub("", text)
         if _DANGLING.search(text):
             raise Unreadable("unfinished")
         if _BELOW.search(text):
@@ -127,6 +130,8 @@ def _from_sentence(text: str) -> str:
     text = _EACH_ONE.sub(r"\1", text)
     text = _FOR_EACH.sub(" per ", text)
     text = _WHOLES.sub(" ", text)
+    if any(c.isdigit() for c in text):
+        text = _ONE_THING.sub(lambda m: m[0] if is_unit(m[1]) or m[1] in number_words() else m[1], text)
     if (found := _LAST_IS.match(text)) is not None:
         text = found.group(1)
     return text.strip(" ,")

@@ -32,6 +32,7 @@ _NO = re.compile(
     r"tiene|men|may|mas|es may|es men|puede|debe|exis|equal))(?:[ ,;:!]|\.(?![\d(]))*"
 )
 _NOT = re.compile(r"^(.*\d\S*)[ ,]+(?:not|and not|isnt) \S*\d.*$")
+_NOT_BUT = re.compile(r"^(?:its )?not -?[\d./]+(?:,| but) (?:its )?(?=[-\d])")
 _SO = re.compile(
     r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)"
     r"(?:[ ,;:]|\.(?![\d(]))*"
@@ -181,6 +182,7 @@ def newest(text: str, no: bool = True) -> str:
         text = parts[-1] if parts else text
         if (found := _NOT.match(text)) is not None:
             text = found.group(1)
+        text = _NOT_BUT.sub("", text)
         if no:
             parts = [part for part in _NO.split(text) if part.strip(" ,.;:!?")]
             text = parts[-1] if parts else text

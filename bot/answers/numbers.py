@@ -33,6 +33,7 @@ _NOT_EQUAL = re.compile(
 )
 
 
+_ITEM_LETTER = re.compile(r"^\([a-h]\) (?=[-\d.$])")
 _ANGLE = re.compile(r"^(?:m ?)?[<∠] ?[a-z]{1,3} ?=(?= ?-?\d)")  # <A = 90
 _LABELS = re.compile(r"(?<![a-z])([a-z]) ?= ?-?[\d.]+(?![\d.]*(?:[a-z]| ?[-+*/÷^(=]))")
 _ASIDE = re.compile(r"^(.*\d.*?) ?\(([^()]*[a-z]{2}[^()]*)\)?$")
@@ -42,7 +43,8 @@ def _aside(text: str) -> str:
     """`3/4 (simplified)` and `3 ft (36 in)`: what stands in brackets behind says it again or says nothing."""
     if text[-1:] != ")" or (found := _ASIDE.match(text)) is None:
         return text
-    return f"{found.group(1)} or {found.group(2)}" if re.search(r"\d", found.group(2)) else found.group(1)
+    says_it_again = re.search(r"\d", found.group(2)) and not found.group(2).startswith("not ")
+    return f"{found.group(1)} or {found.group(2)}" if says_it_again else found.group(1)
 
 
 def _another(text: str, want: Expected) -> Finding:
@@ -58,7 +60,7 @@ def grade_number(text: str, key: Key, want: Expected) -> Finding:
         return Finding(WRONG)
     if found:
         text = text[: found.start() + 1]
-    text = _ANGLE.sub("", _aside(text))
+    text = _ANGLE.sub("", _aside(_ITEM_LETTER.sub("", text)))
     if len(set(_LABELS.findall(text))) > 1:
         raise Unreadable("several-answers")
     if _NOT_EQUAL.search(text):
