@@ -6,7 +6,7 @@ import math
 import re
 from itertools import count
 
-MORE_AND_MORE = ("ring together", "boxes of", "for a round")
+MORE_AND_MORE = ("ring together", "boxes of", "for a lap")
 
 
 def _numbers(ask):
