@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, datetime
 from typing import Any
 
@@ -44,6 +45,7 @@ __all__ = [
     "day_number",
     "day_on",
     "days_between",
+    "days_of_kinds",
     "doubtful_items",
     "find_day",
     "find_item",
@@ -175,6 +177,16 @@ def last_days(s: Session, student: StudentId, before: date, count: int) -> list[
         .where(SchoolDayRow.student_id == student, SchoolDayRow.date < before)
         .order_by(SchoolDayRow.date.desc())
         .limit(count)
+    )
+    return [_day(row) for row in rows]
+
+
+def days_of_kinds(s: Session, student: StudentId, kinds: Sequence[str], before: date) -> list[SchoolDay]:
+    """Return all days of some kinds before a date, in order."""
+    rows = s.execute(
+        select(*_day_columns)
+        .where(SchoolDayRow.student_id == student, SchoolDayRow.kind.in_(kinds), SchoolDayRow.date < before)
+        .order_by(SchoolDayRow.date)
     )
     return [_day(row) for row in rows]
 

@@ -24,6 +24,9 @@ from bot.vocabulary import ItemId, Outcome, Part, TemplateId
 REACH = timedelta(days=120)
 """How far back the planner is told, so that 60 school days are in it."""
 
+MOVED_PAST = 2
+"""Lessons beyond a test from which on it isn't asked for any more: it was passed by on purpose."""
+
 
 def history_of(
     s: Session,
@@ -41,6 +44,8 @@ def history_of(
     for item in days.past_items(s, student.id, since, on):
         by_day[item.date].append(item)
     missteps = attempts.missteps_by_item(s, student.id, since)
+    # Tests and hands-on lessons of the whole year: they don't come back when they are long past.
+    marked = days.days_of_kinds(s, student.id, (DayKind.TEST, DayKind.LIGHT), on)
     skipped = left_out(wishes)
     past_days = [
         _past_day(school, day, number + n, by_day[day.date], missteps) for n, day in enumerate(past, start=1)
@@ -55,8 +60,10 @@ def history_of(
         days_away=days_away(calendar, past[-1].date, on) if past else 0,
         light_day=is_light_day(calendar, on),
         unsolved=_unsolved(past_days),
-        tests_done=_done_tests(past),
-        hands_on_done=frozenset(str(day.notes["hands_on"]) for day in past if day.notes.get("hands_on_done")),
+        tests_done=_tests_done(school, student, marked, skipped),
+        hands_on_done=frozenset(
+            str(day.notes["hands_on"]) for day in marked if day.notes.get("hands_on_done")
+        ),
         paces=_paces(past, by_day),
     )
 
@@ -124,10 +131,18 @@ def _unsolved(past: list[PastDay]) -> tuple[TemplateId, ...]:
     return tuple(dict.fromkeys(missed))
 
 
-def _done_tests(past: list[SchoolDay]) -> frozenset[int]:
-    return frozenset(
-        _number(day.notes["test"]) for day in past if day.notes.get("test") and day.notes.get("handed_in")
-    )
+def _tests_done(
+    school: School, student: Student, marked: list[SchoolDay], skipped: frozenset[int]
+) -> frozenset[int]:
+    """Tests that were handed in, and those that somebody was moved past, who began further on."""
+    done = {
+        _number(day.notes["test"]) for day in marked if day.notes.get("test") and day.notes.get("handed_in")
+    }
+    for test in school.syllabus.tests:
+        beyond = sum(n not in skipped for n in range(test.after + 1, student.lesson))
+        if not test.final and beyond >= MOVED_PAST:
+            done.add(test.n)
+    return frozenset(done)
 
 
 def _paces(past: list[SchoolDay], items: dict[date, list[days.Past]]) -> Paces:

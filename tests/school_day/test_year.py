@@ -24,6 +24,7 @@ from bot.records import days, people
 from bot.records.base import transaction
 from bot.records.wishes import wishes_for
 from bot.school import pacing
+from bot.school.planning import what_lies_behind
 
 MONDAY = date(2026, 9, 14)
 
@@ -230,3 +231,35 @@ def test_week_ahead_says_what_comes_and_why(wren: Somebody, group: Group) -> Non
     assert sum(row[1] == "light" for row in shown.rows) == 1
     for row in shown.rows:
         assert sum(count for _, count in row[7]) <= row[6]
+
+
+def test_a_test_that_was_handed_in_months_ago_does_not_come_back(wren: Somebody, group: Group) -> None:
+    student = wren.id
+    with transaction(group.engine) as s:
+        at = group.clock.now()
+        made = days.add_day(
+            s, student, MONDAY - timedelta(days=200), "test", None, at, notes={"test": 1, "handed_in": True}
+        )
+        assert made is not None
+        days.change_day(s, made, started_at=at, ended_at=at, closed_at=at, stage="done")
+        people.change_student(s, student, lesson=12)
+        history, _ = what_lies_behind(s, group.school, people.student(s, student), MONDAY + timedelta(days=1))
+    assert 1 in history.tests_done
+
+
+def test_whoever_begins_further_on_is_not_asked_for_the_tests_before(wren: Somebody, group: Group) -> None:
+    student = wren.id
+    with transaction(group.engine) as s:
+        people.change_student(s, student, lesson=60)
+    group.at(8, day=1)
+    ready = [m for m in group.tick() if isinstance(m, DayReady) and m.name == "Wren"]
+    assert [m.day_kind for m in ready] == ["lesson"]
+
+
+def test_the_test_that_is_due_now_is_asked_for(wren: Somebody, group: Group) -> None:
+    student = wren.id
+    with transaction(group.engine) as s:
+        people.change_student(s, student, lesson=12)
+    group.at(8, day=1)
+    ready = [m for m in group.tick() if isinstance(m, DayReady) and m.name == "Wren"]
+    assert [m.day_kind for m in ready] == ["test"]
