@@ -33,7 +33,7 @@ def _solved(line, letter):
 
 
 def _line(ask, before, after):
-    return re.search(rf"{before} (.*){after}", ask)[1]
+    return re.search(rf"{before} (.*?){after}", ask)[1]
 
 
 def sign_stays(ask):
