@@ -18,7 +18,7 @@ def around_the_garden(a, b):
 
 
 def fence_or_grass(a, b, words):
-    edge = words["job"].split()[0] in ("fencing", "sewing", "framing")
+    edge = words["job"].split()[0] in ("fencing", "sewing", "putting")
     return f"{a} + {b} + {a} + {b}" if edge else f"{a} × {b}"
 
 
