@@ -73,6 +73,7 @@ FUNCTIONS: dict[str, Function] = {
     "placement": year_orders.placement,
     "second": test_orders.second,
     "finish": year_orders.finish,
+    "standing": year_orders.standing,
     "offseason": year_orders.off_season,
     **paperwork.FUNCTIONS,
     "hand": phone.hand,
@@ -106,7 +107,7 @@ def take_command(s: Session, school: School, person: Person, command: Command) -
 
 
 def take_text(s: Session, school: School, person: Person, typed: Typed) -> list[Message] | None:
-    """A command typed without its stroke ("today"); None for anything else."""
+    """A command typed without its stroke ("today"), or what is written at a miss; None for anything else."""
     command = asking.without_stroke(typed, Who.PARENT)
     if command is not None:
         return take_command(s, school, person, command)

@@ -42,6 +42,10 @@ class DayReady(Push, frozen=True, kw_only=True):
     """The hour was missed by our fault."""
     unfinished: int = 0
     """Items of the last day that can still be finished."""
+    strand: str = ""
+    """In the week of review before the final: what today is about; empty on any other day."""
+    strand_n: int = 0
+    strands: int = 0
     small_offered: bool = False
 
 

@@ -85,6 +85,8 @@ class Digest(Push, frozen=True, kw_only=True):
     """A second look at the day's test can be set."""
     side: str = "f"
     """Who reads it: "f" a parent, "t" the tutor."""
+    study: tuple[str, tuple[str, ...]] | None = None
+    """Before a test: its title, and titles of lessons worth another look."""
     half_year: tuple[str, str] = ("", "")
     """On the evening of half-year: the range in which the course may be done, as ISO dates."""
     long_break: bool = False

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.messages.base import AboutItem, Message, Push
-from bot.vocabulary import DayId, StudentId
+from bot.vocabulary import DayId, LessonId, StudentId
 
 
 class PlacementUnread(AboutItem, frozen=True, kw_only=True):
@@ -112,3 +112,37 @@ class OffSeason(Message, frozen=True, kw_only=True):
     """To the student: the off-season is on or off."""
 
     on: bool
+
+
+class StudyList(Push, frozen=True, kw_only=True):
+    """To the student, on the evening before a test: what it is about, and lessons worth another look.
+
+    `lessons` are the ids of those in `again`, for buttons that open their cards.
+    """
+
+    test: str
+    date: str
+    new: tuple[str, ...] = ()
+    again: tuple[str, ...] = ()
+    lessons: tuple[LessonId, ...] = ()
+
+
+class CourseDone(Push, frozen=True, kw_only=True):
+    """To parents and the tutor, once: the whole course is done; what can be had now."""
+
+    student: StudentId
+    name: str
+    household: str
+    side: str
+
+
+class FoundationsPaper(Message, frozen=True, kw_only=True):
+    """A page for the family: the skills that algebra rests on, each steady, shaky or not met.
+
+    Rows are (name by language, standing).
+    """
+
+    student: StudentId
+    name: str
+    made: str
+    rows: tuple[tuple[dict[str, str], str], ...]

@@ -12,8 +12,10 @@ from bot.pictures.papers import Look, Record, TableOf
 from bot.planner.closing import Standing, standing_of, study_list
 from bot.records.memories import memories
 from bot.records.people import Student
+from bot.school.history import MOVED_PAST
 from bot.school.planning import plan_for, what_lies_behind
 from bot.school.school import School
+from bot.vocabulary import LessonId
 
 NEEDED = (
     "foundations-title",
@@ -36,6 +38,8 @@ class Study:
     title: str
     new: tuple[str, ...]
     look_again: tuple[str, ...]
+    lessons: tuple[LessonId, ...] = ()
+    """Ids of those to look at again, in the same order."""
 
 
 def study_for(s: Session, school: School, student: Student, on: date) -> Study | None:
@@ -43,6 +47,8 @@ def study_for(s: Session, school: School, student: Student, on: date) -> Study |
 
     Ask once today's lesson is stored as met: the plan for `on` is made from what lies behind.
     """
+    if not _may_hold_a_test(school, student):
+        return None
     plan, _ = plan_for(s, school, student, on)
     place = next((test for test in school.syllabus.tests if test.n == plan.test), None)
     if place is None:
@@ -53,6 +59,15 @@ def study_for(s: Session, school: School, student: Student, on: date) -> Study |
         title=next(test.title for test in school.course.tests if test.n == place.n),
         new=tuple(school.title(lesson) for lesson in found.new),
         look_again=tuple(school.title(lesson) for lesson in found.look_again),
+        lessons=found.look_again,
+    )
+
+
+def _may_hold_a_test(school: School, student: Student) -> bool:
+    """Whether a test lies just behind the last lesson; else no plan needs to be made to know that none comes."""
+    behind = student.lesson - 1
+    return any(test.after <= behind < test.after + MOVED_PAST for test in school.syllabus.tests) or (
+        behind >= len(school.syllabus.lessons)
     )
 
 

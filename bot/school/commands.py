@@ -129,6 +129,7 @@ SPECS: tuple[Spec, ...] = (
     # The course
     Spec("lesson", _T, "course", ("/lesson {student} {next}", "/lesson {student} 2"), ("leccion",)),
     Spec("finish", _GROWN_UP, "course", ("/finish {student}", "/finish {student} {date}"), ("meta",)),
+    Spec("standing", _GROWN_UP, "course", ("/standing {student}",), ("base",)),
     Spec("offseason", _ALL, "when", ("/offseason {student} on", "/offseason {student} off"), ("verano",)),
     Spec("placement", _GROWN_UP, "course", ("/placement {student}",), ("nivel",)),
     Spec("skip", _T, "course", ("/skip {student} {next}",), ("saltar",)),

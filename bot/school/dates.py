@@ -88,9 +88,12 @@ def _free_and_not(
     return frozenset(off), frozenset(sick), frozenset(works)
 
 
-def is_off_season(s: Session, student: Student, on: date) -> bool:
-    """Whether a date without school is one of the ten-minute days that somebody wanted for the off-season."""
-    if not is_off_season_day(on) or has_school(s, student, on):
+def is_off_season(s: Session, student: Student, on: date, *, over: bool = False) -> bool:
+    """Whether a date without school is one of the ten-minute days that somebody wanted for the off-season.
+
+    `over`: the course is done, so that no day has school any more.
+    """
+    if not is_off_season_day(on) or (has_school(s, student, on) and not over):
         return False
     wishes = wishes_for(s, student.id, student.household, student.tutor, on, on)
     return _wanted(wishes) and not any(wish.kind == WishKind.SICK for wish in wishes)

@@ -16,6 +16,7 @@ from bot.records.attempts import CHECKER, Attempt
 from bot.records.days import SchoolDay, Sent, Stage
 from bot.records.people import Student
 from bot.school import dates, pacing, set_tests, testing
+from bot.school.closing import study_for
 from bot.school.school import School
 from bot.school.standing import COUNTED, Counts, count_up
 from bot.school.wishes import WishKind, in_force, texts, wishes_until
@@ -94,10 +95,21 @@ def digest(
         on_demand=on_demand,
         second_look=_second_look(s, student, day),
         side=side,
+        study=_study(s, school, student, day, comes),
         half_year=_half_year(s, school, student, day),
         long_break=_long_break(s, student, day, comes),
         **_placed(school, day, items),
     )
+
+
+def _study(
+    s: Session, school: School, student: Student, day: SchoolDay, comes: date | None
+) -> tuple[str, tuple[str, ...]] | None:
+    """Where the next school day holds a test: its title, and lessons worth another look, weakest first."""
+    if comes is None or day.closed_at is None or days.day_on(s, student.id, comes) is not None:
+        return None
+    found = study_for(s, school, people.student(s, student.id), comes)
+    return (found.title, found.look_again) if found is not None else None
 
 
 def _half_year(s: Session, school: School, student: Student, day: SchoolDay) -> tuple[str, str]:

@@ -15,6 +15,7 @@ from bot.records.days import SchoolDay
 from bot.records.people import Student
 from bot.school import dates
 from bot.school.history import history_of
+from bot.school.planning import course_over
 from bot.school.school import School
 from bot.school.wishes import WishKind, in_force, of_kind
 
@@ -23,6 +24,8 @@ WEEKS = 6
 A_YEAR = timedelta(days=365)
 """When a one-year course is wanted to be done, counted from its first day, unless the family says otherwise."""
 
+ENDING = 15
+"""Lessons from the end at which it is looked up whether the course is over; the last may all be left out."""
 HALF = 90
 """School days after which half of a school year is behind a student (180 are common practice, no source)."""
 
@@ -89,3 +92,11 @@ def half_year(s: Session, school: School, student: Student, on: date) -> tuple[H
 def is_half_year(s: Session, student: Student, day: SchoolDay) -> bool:
     """Whether a day is the ninetieth that a student started."""
     return day.started_at is not None and days.day_number(s, student.id, day.date) == HALF - 1
+
+
+def is_over(s: Session, school: School, student: Student, on: date) -> bool:
+    """Whether the course is done for a student; looked up only near its end."""
+    if student.lesson <= len(school.syllabus.lessons) - ENDING:
+        return False
+    wishes = in_force(s, student, on)
+    return course_over(school, history_of(s, school, student, on, wishes, dates.calendar_of(s, student, on)))

@@ -32,20 +32,32 @@ def plan_for(
     wishes = [*in_force(s, student, on), *further]
     calendar = dates.calendar_of(s, student, on)
     history = history_of(s, school, student, on, wishes, calendar)
-    wanted = _on_that_day(s, student, wishes, on)
+    wanted = _on_that_day(s, school, student, wishes, on, history)
     plan = plan_day(on, school.syllabus, history, wanted, student.id)
     return lay_over_test(lay_over(school, student, on, plan, wishes), wishes), wishes
 
 
-def _on_that_day(s: Session, student: Student, wishes: Sequence[Wish], on: date) -> Wishes:
-    return replace(wishes_for_plan(student, list(wishes)), off_season=dates.is_off_season(s, student, on))
+def _on_that_day(
+    s: Session, school: School, student: Student, wishes: Sequence[Wish], on: date, history: History
+) -> Wishes:
+    """The wishes in force, and whether it is a day of the off-season: between courses, or when this one is over."""
+    over = course_over(school, history)
+    off_season = dates.is_off_season(s, student, on, over=over)
+    return replace(wishes_for_plan(student, list(wishes)), off_season=off_season)
+
+
+def course_over(school: School, history: History) -> bool:
+    """Whether the course is done: no lesson is left to meet, and every part of the final was handed in."""
+    finals = {test.n for test in school.syllabus.tests if test.final}
+    left = school.syllabus.next_after(history.taught, history.left_out)
+    return bool(finals) and left is None and finals <= history.tests_done
 
 
 def what_lies_behind(s: Session, school: School, student: Student, on: date) -> tuple[History, Wishes]:
     """A student's history up to a morning, and the wishes in force on that day, as the planner takes them."""
     wishes = in_force(s, student, on)
     history = history_of(s, school, student, on, wishes, dates.calendar_of(s, student, on))
-    return history, _on_that_day(s, student, wishes, on)
+    return history, _on_that_day(s, school, student, wishes, on, history)
 
 
 def open_date(s: Session, student: Student, at: datetime) -> date | None:

@@ -58,7 +58,9 @@ def sheet_for(
     made = days.day_on(s, student.id, on)
     if made is not None:
         items = days.items_of(s, made.id, Part.REVIEW)
-        return Sheet(tuple(_row(each.place, each.item, made.lesson) for each in items), made.lesson, False, adjusted)
+        return Sheet(
+            tuple(_row(each.place, each.item, made.lesson) for each in items), made.lesson, False, adjusted
+        )
     plan, in_force_then = plan_for(s, school, student, on)
     kept = printed(in_force_then)
     fixed = kept is None

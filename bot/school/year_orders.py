@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from bot.messages import FinishShown, Line, Message
+from bot.messages import FinishShown, FoundationsPaper, Line, Message
 from bot.records.people import Student
 from bot.records.wishes import Wish, wishes_for
-from bot.school import dates, pacing
+from bot.school import closing, dates, pacing
 from bot.school.asking import Asked
 from bot.school.changes import propose
-from bot.school.names import list_names, take_students
+from bot.school.names import list_names, take_student, take_students
 from bot.school.orders import NO, YES, take_span, today_of
 from bot.school.planning import open_date
 from bot.school.when import fold
@@ -87,3 +87,22 @@ def _finish_shown(asked: Asked, student: Student) -> FinishShown:
         wanted=wanted.isoformat() if wanted else "",
         own=own,
     )
+
+
+def standing(asked: Asked) -> list[Message]:
+    """The page for the family: the skills that algebra rests on, each steady, shaky or not met."""
+    student, rest = take_student(asked)
+    if rest:
+        raise asked.wrong("why-only-a-name", student)
+    on = dates.today(student, asked.at)
+    found = closing.standings(asked.s, asked.school, student, on)
+    titles = {one.title["en"]: dict(one.title) for one in asked.school.course.foundations}
+    return [
+        FoundationsPaper(
+            to=asked.person.chat,
+            student=student.id,
+            name=student.name,
+            made=on.isoformat(),
+            rows=tuple((titles[name], stands.value) for name, stands in found),
+        )
+    ]

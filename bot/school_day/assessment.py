@@ -16,7 +16,6 @@ from bot.messages import (
     TestDone,
     TestList,
     TestNoted,
-    TestWaits,
     TypeAgain,
 )
 from bot.planner.blueprint import read_result
@@ -29,8 +28,8 @@ from bot.school import adjustments, set_tests, testing
 from bot.school.drawing import draw_all
 from bot.school.school import School
 from bot.school.standing import count_up
-from bot.school.wishes import MORE_TIME
 from bot.school.test_orders import MINUTES_AN_ITEM, waits
+from bot.school.wishes import MORE_TIME
 from bot.school_day.asking import Here, show
 from bot.vocabulary import ChatId, ItemId, Outcome, Part, Verdict
 
@@ -81,11 +80,11 @@ def open_it(
         said.append(_ready(s, school, student, days.day(s, day.id), own.chat))
     return said
 
+
 def _minutes(s: Session, day: SchoolDay, items: int) -> int:
     """About how long a test takes; there is no clock."""
     adjusted = adjustments.of_student(s, people.student(s, day.student), day.date)
     return round(items * MINUTES_AN_ITEM * (MORE_TIME if "time" in adjusted else 1))
-
 
 
 def _ready(s: Session, school: School, student: Student, day: SchoolDay, to: ChatId) -> DayReady:

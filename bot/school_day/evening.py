@@ -6,11 +6,12 @@ from datetime import datetime, timedelta
 
 from sqlalchemy.orm import Session
 
-from bot.messages import DigestLine, Message, Reminder
+from bot.messages import CourseDone, DigestLine, Message, Reminder, StudyList
 from bot.records import days, outbox, people
 from bot.records.days import SchoolDay
 from bot.records.people import Reachable, Student
 from bot.school import dates, pacing
+from bot.school.closing import study_for
 from bot.school.digest import digest, in_full, week_signs
 from bot.school.doubtful import note_many_missed
 from bot.school.school import School
@@ -54,9 +55,55 @@ def close(s: Session, school: School, student: Student, day: SchoolDay, now: dat
         for parent in people.parents_of(s, student.id)
         for m in tell(s, school, student, closed, parent, now)
     ]
+    said += _study_list(s, school, student, closed)
     if pacing.is_half_year(s, student, closed):
         said += half_year.tell_tutor(s, school, student, closed, now)
-    return said
+    return said + _course_done(s, school, student, closed)
+
+
+def _study_list(s: Session, school: School, student: Student, day: SchoolDay) -> list[Message]:
+    """On the evening before a test, to a student with a chat of their own: what it is about, what to look at again."""
+    own = people.reach(s, student.id)
+    comes = dates.next_day(s, student, day.date)
+    if own is None or comes is None or days.day_on(s, student.id, comes) is not None:
+        return []
+    found = study_for(s, school, people.student(s, student.id), comes)
+    if found is None:
+        return []
+    return [
+        StudyList(
+            to=own.chat,
+            key=f"study/{student.id}/{comes}",
+            test=found.title,
+            date=comes.isoformat(),
+            new=found.new,
+            again=found.look_again,
+            lessons=found.lessons,
+        )
+    ]
+
+
+def _course_done(s: Session, school: School, student: Student, day: SchoolDay) -> list[Message]:
+    """On the evening of the last part of the final: to each parent and the tutor, with the page of foundations."""
+    if not day.notes.get("handed_in") or not pacing.is_over(
+        s, school, people.student(s, student.id), day.date + timedelta(days=1)
+    ):
+        return []
+    home = people.household(s, student.household).name
+    parents = [each for each in people.parents_of(s, student.id) if each.speaking is None]
+    tutor = people.reach(s, student.tutor)
+    phones = {each.chat: "f" for each in parents} | ({tutor.chat: "t"} if tutor is not None else {})
+    return [
+        CourseDone(
+            to=chat,
+            key=f"course-done/{student.id}/{chat}",
+            student=student.id,
+            name=student.name,
+            household=home,
+            side=side,
+        )
+        for chat, side in phones.items()
+    ]
 
 
 def tell(

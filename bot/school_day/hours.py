@@ -13,7 +13,7 @@ from bot.records import days, people
 from bot.records.base import lock_chat
 from bot.records.days import Stage
 from bot.records.people import Student
-from bot.school import dates, own
+from bot.school import dates, own, pacing
 from bot.school.school import School
 from bot.school_day import evening, letters, morning, speaking
 from bot.vocabulary import StudentId
@@ -82,7 +82,8 @@ def _open(s: Session, school: School, student: Student, hours: Hours, now: datet
     if people.chat_of_student(s, student.id) is None:
         return []
     has_school = is_school_day(dates.calendar_of(s, student, hours.today), hours.today)
-    if not has_school and not dates.is_off_season(s, student, hours.today):
+    over = has_school and pacing.is_over(s, school, student, hours.today)
+    if not (has_school and not over) and not dates.is_off_season(s, student, hours.today, over=over):
         return []
     if hours.minute > max(student.push_at, student.digest_at - LATEST):
         return _missed(s, student, hours, now)

@@ -29,7 +29,7 @@ from bot.records import wishes as wishes_kept
 from bot.records.days import Fresh, ItemState, SchoolDay, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
-from bot.school import dates, set_tests, sheets
+from bot.school import dates, pacing, set_tests, sheets
 from bot.school.adjustments import with_calculator
 from bot.school.drawing import draw_all
 from bot.school.planning import plan_for
@@ -67,6 +67,8 @@ def make_day(
     if plan.test is not None:
         notes["test"] = plan.test
         notes |= assessment.second_look_of(wishes, plan)
+    if plan.strand is not None:
+        notes["strand"] = plan.strand
     if plan.hands_on is not None:
         notes["hands_on"] = plan.hands_on
     day_id = days.add_day(
@@ -175,6 +177,7 @@ def push(s: Session, student: Student, school: School, day: SchoolDay, to: ChatI
         )
     minutes, away = day.notes.get("minutes"), day.notes.get("days_away")
     pieces = day.notes.get("warm_up")
+    strand = day.notes.get("strand")
     return DayReady(
         to=to,
         key=f"day/{student.id}/{day.date}",
@@ -190,6 +193,9 @@ def push(s: Session, student: Student, school: School, day: SchoolDay, to: ChatI
         back_after=away if isinstance(away, int) and day.kind != DayKind.LESSON else 0,
         late=day.late,
         unfinished=left,
+        strand=school.course.strands[strand].title if isinstance(strand, int) else "",
+        strand_n=strand + 1 if isinstance(strand, int) else 0,
+        strands=len(school.course.strands),
         small_offered=unfinished == 2 and not day.small,
     )
 
@@ -269,6 +275,8 @@ def bring_up(s: Session, here: Here) -> list[Message]:
     if not dates.has_school(s, student, on) and not dates.is_off_season(s, student, on):
         comes = next_school_day(calendar, on)
         return [NothingNow(to=here.chat, why="day-off", at=comes.isoformat() if comes else "")]
+    if pacing.is_over(s, here.school, student, on) and not dates.off_season_wanted(s, student, on):
+        return [NothingNow(to=here.chat, why="course-over")]
     if dates.local(student, now).hour < 5:
         return [NothingNow(to=here.chat, why="night")]
     day = make_day(s, here.school, student, on, now)

@@ -90,6 +90,7 @@ FUNCTIONS: dict[str, Function] = {
     "lesson": course.lesson,
     "placement": year_orders.placement,
     "finish": year_orders.finish,
+    "standing": year_orders.standing,
     "offseason": year_orders.off_season,
     "skip": course.skip,
     "link": course.link,

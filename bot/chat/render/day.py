@@ -45,6 +45,8 @@ def day_ready(words: Words, m: DayReady) -> Rendered:
             if m.sittings > 1
             else words("day-ready-lesson", lesson=m.lesson)
         )
+    elif m.strand:
+        what = words("day-ready-strand", strand=m.strand, n=m.strand_n, out_of=m.strands)
     else:
         what = words(f"day-ready-{m.day_kind}")
     lines = [words("day-ready-hello", name=m.name) + "\n" + what]

@@ -81,7 +81,9 @@ def _first_sentence(words: Words, m: Digest) -> Text:
 
 def _facts_of_the_day(words: Words, m: Digest) -> list[Text]:
     lines = []
-    if m.variant in ("worked", "enough", "only-paper") and (m.later_try or m.unsolved or m.untouched or m.excused):
+    if m.variant in ("worked", "enough", "only-paper") and (
+        m.later_try or m.unsolved or m.untouched or m.excused
+    ):
         counts = words(
             "digest-counts",
             first=m.first_try,
@@ -166,6 +168,11 @@ def _frame(words: Words, m: Digest) -> list[Text]:
         day = words.date(m.tomorrow_date)
         key = "digest-tomorrow" if m.tomorrow else "digest-tomorrow-review"
         lines.append(words(key, day=day, lesson=m.tomorrow))
+    if m.study is not None:
+        test, again = m.study
+        lines.append(words("digest-study", test=test))
+        if again:
+            lines.append(words("digest-study-again", titles=words.list(list(again))))
     if m.half_year[0]:
         early, late = (words.date(each, "d MMMM y") for each in m.half_year)
         lines.append(words("digest-half-year", name=m.name, early=early, late=late))

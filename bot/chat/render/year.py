@@ -2,19 +2,23 @@
 
 from __future__ import annotations
 
+from bot.chat.render.paper_shapes import look, table
 from bot.chat.render.registry import button, renders, say
-from bot.chat.render.shapes import examples_text
-from bot.chat.rendered import Rendered
+from bot.chat.render.shapes import examples_text, lesson_button
+from bot.chat.rendered import Document, Drawing, Rendered
 from bot.chat.words import Text, Words, bold, join
 from bot.messages import (
+    CourseDone,
     DaysUnfinished,
     FinishShown,
+    FoundationsPaper,
     HalfYearLook,
     OffSeason,
     PlacementDone,
     PlacementFound,
     PlacementPaused,
     PlacementUnread,
+    StudyList,
     WeekAhead,
 )
 
@@ -113,9 +117,7 @@ def half_year_look(words: Words, m: HalfYearLook) -> Rendered:
             [button(words, "button-leave-out", f"t-do:{m.change}")],
             [button(words, "button-keep-extras", f"t-leave:{m.change}")],
         ]
-    return say(
-        join(lines, "\n"), join(advice, " "), words("half-year-yours", name=m.name), buttons=rows
-    )
+    return say(join(lines, "\n"), join(advice, " "), words("half-year-yours", name=m.name), buttons=rows)
 
 
 @renders(DaysUnfinished)
@@ -163,3 +165,47 @@ def week_ahead(words: Words, m: WeekAhead) -> Rendered:
 def off_season(words: Words, m: OffSeason) -> Rendered:
     """To the student: on or off."""
     return say(words("offseason-on" if m.on else "offseason-off"))
+
+
+@renders(StudyList)
+def study_list(words: Words, m: StudyList) -> Rendered:
+    """On the evening before a test."""
+    lines = [words("study-head", test=m.test, day=words.date(m.date))]
+    if m.new:
+        lines.append(words("study-new", titles=words.list(list(m.new))))
+    again = words("study-again") if m.again else words("study-nothing")
+    rows = [[lesson_button(words, lesson, title)] for lesson, title in zip(m.lessons, m.again, strict=True)]
+    return say(join(lines, " "), again, buttons=rows)
+
+
+@renders(CourseDone)
+def course_done(words: Words, m: CourseDone) -> Rendered:
+    """The course is done; what can be had now."""
+    rows = [
+        [button(words, "button-standing", f"{m.side}-run:standing #{m.student}")],
+        [button(words, "button-off-season", f"{m.side}-run:offseason #{m.student} on")],
+    ]
+    who = m.name.lower()
+    return say(
+        words("course-is-done", name=m.name, household=m.household),
+        words("course-done-next", who=who),
+        buttons=rows,
+    )
+
+
+@renders(FoundationsPaper)
+def foundations_paper(words: Words, m: FoundationsPaper) -> Rendered:
+    """The page for the family."""
+    rows = [
+        [names.get(words.language, names["en"]), words.label(f"course-standing-{stands}")]
+        for names, stands in m.rows
+    ]
+    head = [words.label("course-skill"), words.label("course-standing")]
+    data = {
+        "title": f"{m.name}: {words.label('course-foundations-title')}",
+        "tables": [table("", head, rows, (3, 2), note=words.label("course-foundations-intro"))],
+        "notes": [words.label("course-foundations-note"), words.label("course-foundations-limits")],
+        "look": look(words, "a4", False, words.date(m.made, "d MMMM y")),
+    }
+    name = f"{words.label('standing-file')}-{m.made}.pdf"
+    return say(words("standing-here", name=m.name), documents=(Document(name, Drawing("record", data)),))
