@@ -47,7 +47,7 @@ test: test-setup lint
 
 # Ratios against named baselines in the same run; about ten minutes on two cores with nothing else running.
 bench: setup
-	@for part in chat day evening checker pictures memory; do \
+	@for part in chat evening checker pictures planner; do \
 	  if [ -f tests/bench/$$part.py ]; then echo "== $$part"; $(PY) tests/bench/$$part.py || exit 1; fi; done
 
 agreement: setup
@@ -55,6 +55,7 @@ agreement: setup
 
 soak: setup
 	@$(PY) tests/bench/checker_soak.py
+	@$(PY) tests/bench/year.py --weeks 40
 
 screenshots: test-setup
 	@$(PY) tests/browser/screenshots.py
