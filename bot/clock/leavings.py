@@ -1,4 +1,4 @@
-"""Households whose week is over are erased, and what is past the retention limit: rows, photos, the file's own bytes."""
+"""Households whose week is over are erased, and what is past the retention limit: rows, photos, raw bytes."""
 
 from __future__ import annotations
 
