@@ -7,9 +7,9 @@ from fractions import Fraction
 
 
 def _side(side, worth):
-    """A side as printed, such as (x + 3)/4 or 2/3(y + 5), with a number put in for the letter."""
+    """A side as printed, such as (x + 3)/4 or (2/3)(y + 5), with a number put in for the letter."""
     text = side.replace("−", "-").replace("×", "*").replace(",", "")
-    text = re.sub(r"(\d)\s*(?=[(xy])", r"\1*", text)
+    text = re.sub(r"([\d)])\s*(?=[(xy])", r"\1*", text)
     text = re.sub(r"\d+", lambda found: f"F({found[0]})", text)
     return eval(text, {"F": Fraction, "x": Fraction(worth), "y": Fraction(worth)})
 
