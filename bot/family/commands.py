@@ -135,7 +135,7 @@ def take_press(s: Session, school: School, person: Person, pressed: Pressed) -> 
         case "f-agree":
             return consent.agree(s, person, pressed.ref, pressed.at)
         case "f-not-now":
-            return consent.not_now(s, person, pressed.ref)
+            return consent.not_now(s, person, pressed.ref, pressed.at)
         case "f-withdraw":
             return consent.withdraw(s, person, pressed.ref, pressed.at)
         case "f-stay":

@@ -54,14 +54,14 @@ def agree(s: Session, person: Person, ref: str, at: datetime) -> list[Message]:
     if home is None:
         return [NotForYou(to=person.chat, why="other")]
     if home.consented:
-        return [ConsentGiven(to=person.chat, firsts=_firsts(s, home), already=True)]
+        return [ConsentGiven(to=person.chat, firsts=_firsts(s, home, at), already=True)]
     invites.set_consent(s, home.id, person.id, VERSION, at, given=True)
     for student in _students(s, home.id):
         if student.first_day is None:
             people.change_student(s, student.id, first_day=_first_day(s, student, at), next_look=EARLY)
         else:
             people.change_student(s, student.id, next_look=EARLY)
-    said: list[Message] = [ConsentGiven(to=person.chat, firsts=_firsts(s, home))]
+    said: list[Message] = [ConsentGiven(to=person.chat, firsts=_firsts(s, home, at))]
     for student in _students(s, home.id):
         said += tell_student(s, people.student(s, student.id))
     return said + tell_tutor(s, home.tutor, "agreed", person.name, home.name)
@@ -75,16 +75,22 @@ def _first_day(s: Session, student: Student, at: datetime) -> date | None:
     return dates.next_day(s, student, local.date())
 
 
-def _firsts(s: Session, home: Household) -> tuple[tuple[str, str, int, bool], ...]:
+def _firsts(s: Session, home: Household, at: datetime) -> tuple[tuple[str, str, int, str], ...]:
     return tuple(
         (
             each.name,
             each.first_day.isoformat() if each.first_day else "",
             each.push_at,
-            people.reach(s, each.id) is None,
+            _where(s, each.id, at),
         )
         for each in _students(s, home.id)
     )
+
+
+def _where(s: Session, student: PersonId, at: datetime) -> str:
+    if people.reach(s, student) is not None:
+        return "own"
+    return "link" if invites.waits(s, student, at) else "shared"
 
 
 def tell_student(s: Session, student: Student) -> list[Message]:
@@ -119,13 +125,13 @@ def tell_tutor(
     ]
 
 
-def not_now(s: Session, person: Person, ref: str) -> list[Message]:
+def not_now(s: Session, person: Person, ref: str, at: datetime) -> list[Message]:
     """*Not now*: nothing is sent; the tutor knows."""
     home = _home(s, person, ref)
     if home is None:
         return [NotForYou(to=person.chat, why="other")]
     if home.consented:
-        return [ConsentGiven(to=person.chat, firsts=_firsts(s, home), already=True)]
+        return [ConsentGiven(to=person.chat, firsts=_firsts(s, home, at), already=True)]
     told = tell_tutor(s, home.tutor, "not-now", person.name, home.name)
     return [ConsentLater(to=person.chat), *told]
 
@@ -168,7 +174,7 @@ def ask_again(asked: Asked) -> list[Message]:
     open_ = [home for home in asked.households if not home.consented]
     if open_:
         return [ask(asked.s, asked.person, home) for home in open_]
-    firsts = tuple(first for home in asked.households for first in _firsts(asked.s, home))
+    firsts = tuple(first for home in asked.households for first in _firsts(asked.s, home, asked.at))
     return [ConsentGiven(to=asked.person.chat, firsts=firsts, already=True)]
 
 

@@ -61,9 +61,13 @@ class ConsentAsked(Message, frozen=True, kw_only=True):
 
 
 class ConsentGiven(Message, frozen=True, kw_only=True):
-    """To the parent: thanks, and what happens next. Firsts are (student, date, minutes after midnight, shared)."""
+    """To the parent: thanks, and what happens next.
 
-    firsts: tuple[tuple[str, str, int, bool], ...]
+    Firsts are (student, date, minutes after midnight, where): where is own, shared (the parent's phone), or
+    link (a link of the student's own waits to be opened; till then the day comes on the parent's phone).
+    """
+
+    firsts: tuple[tuple[str, str, int, str], ...]
     already: bool = False
 
 

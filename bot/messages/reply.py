@@ -134,6 +134,7 @@ class WhyThis(AboutItem, frozen=True, kw_only=True):
     """Why an item is there, in one plain line, and how its answer is typed."""
 
     why: str
+    """Why the planner took it, or "warm-up" for a warm-up's."""
     source: str = ""
     skill: str = ""
     days_since: int | None = None

@@ -93,6 +93,11 @@ def invite(s: Session, invite_id: int, at: datetime) -> Invite | None:
     return _find(s, InviteRow.id == invite_id, at)
 
 
+def waits(s: Session, person: PersonId, at: datetime) -> bool:
+    """Tell whether a link of a person's waits to be opened."""
+    return _find(s, InviteRow.person_id == person, at) is not None
+
+
 def _find(s: Session, which: object, at: datetime) -> Invite | None:
     row = s.execute(
         select(InviteRow.id, InviteRow.person_id, InviteRow.by_id, InviteRow.expires_at).where(

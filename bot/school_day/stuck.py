@@ -32,12 +32,16 @@ from bot.vocabulary import ItemId, Outcome, Part
 
 
 def may_see_solution(sent: Sent) -> bool:
-    """The worked solution is open after the last try, a wrong try after a hint, or help asked for twice."""
-    return sent.state is ItemState.DONE or sent.missed_after_hint or sent.helps >= 2
+    """The worked solution is open after the last try, a wrong try after a hint, or help asked for twice.
+
+    Once is enough where there is no hint to give.
+    """
+    enough = 2 if sent.item.hints else 1
+    return sent.state is ItemState.DONE or sent.missed_after_hint or sent.helps >= enough
 
 
 def hint(s: Session, here: Here, sent: Sent, *, in_words: bool = False) -> list[Message]:
-    """The next hint; it costs nothing. After the last one the worked solution is offered."""
+    """The next hint; it costs nothing. The worked solution is offered as soon as it is open."""
     hints = sent.item.hints
     n = min(sent.hints + 1, len(hints))
     if sent.hints < len(hints):
@@ -52,7 +56,7 @@ def hint(s: Session, here: Here, sent: Sent, *, in_words: bool = False) -> list[
             out_of=len(hints),
             source=sent.item.lesson_title,
             lesson=sent.lesson,
-            show=may_see_solution(fresh) or sent.hints >= len(hints),
+            show=may_see_solution(fresh),
             asked_in_words=in_words,
             choices=sent.item.choices,
         )
@@ -127,7 +131,7 @@ def next_step(s: Session, here: Here, sent: Sent) -> list[Message]:
     if sent.part is not Part.GUIDED or sent.state is ItemState.DONE:
         return [NotForYou(to=here.chat, why="gone")]
     if sent.steps_shown >= len(steps) - 1:
-        return hint(s, here, sent)
+        return asked_for_hint(s, here, sent)
     days.change_item(s, sent.id, steps_shown=sent.steps_shown + 1)
     n = sent.steps_shown + 1
     return [
@@ -238,7 +242,7 @@ def about_this(s: Session, here: Here, sent: Sent) -> list[Message]:
         WhyThis(
             to=here.chat,
             item=sent.id,
-            why=sent.why,
+            why="warm-up" if sent.part is Part.WARM_UP else sent.why,
             source=sent.item.lesson_title,
             skill=here.school.skill_title(str(because["skill"])) if "skill" in because else "",
             days_since=since if isinstance(since, int) else None,

@@ -66,7 +66,8 @@ def answer_sheet(s: Session, here: Here, typed: Typed, sheet_id: int) -> list[Me
         return leave_facts(s, here, day)
     given = answers_in(typed.text, len(sheet.facts))
     if len(given) != len(sheet.facts):
-        return [FactsUnclear(to=here.chat, sheet=sheet.id, got=len(given), wanted=len(sheet.facts))]
+        got = len(given) if re.search(r"\d", typed.text) else 0  # plain words are no answers
+        return [FactsUnclear(to=here.chat, sheet=sheet.id, got=got, wanted=len(sheet.facts))]
 
     right = [
         judge(answer, Key(answer=key, form=form_of(key))).verdict in GOOD

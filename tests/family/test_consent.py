@@ -69,7 +69,7 @@ def test_after_consent_the_student_is_told_who_reads_what_before_the_first_day(
     group.at(12)
     said = robin.presses("f-agree", question(robin).household)
     given = only(ConsentGiven, said)
-    assert given.firsts == (("Linnet", "2026-09-15", 480, False),)
+    assert given.firsts == (("Linnet", "2026-09-15", 480, "own"),)
     reads = only(WhoReads, said)
     assert reads.to == linnet.chat and reads.parents == ("Robin",) and reads.tutor == "Rosalind"
     assert only(TutorTold, said).to == rosalind.chat
@@ -77,6 +77,23 @@ def test_after_consent_the_student_is_told_who_reads_what_before_the_first_day(
     group.at(8, 1, day=1)
     pushed = [each for each in group.tick() if each.to == linnet.chat]
     assert [type(each) for each in pushed] == [DayReady]
+
+
+def test_a_student_whose_own_link_waits_is_not_promised_to_the_parents_phone(
+    new, rosalind: Somebody, group: Group
+) -> None:
+    robin, _ = household(new, rosalind)
+    new.link_of(rosalind, "/student hazel Alba own")
+    does(rosalind, "/student hazel Teo shared")
+
+    given = only(ConsentGiven, robin.presses("f-agree", question(robin).household))
+
+    assert {name: where for name, _, _, where in given.firsts} == {
+        "Linnet": "own",
+        "Alba": "link",
+        "Teo": "shared",
+    }
+    assert "a chat of Alba’s own" in words_of([given])
 
 
 def test_consent_before_the_hour_of_the_push_begins_the_same_day(

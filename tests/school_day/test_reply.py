@@ -77,6 +77,32 @@ def test_worked_solution_opens_after_a_wrong_try_that_followed_a_hint(wren: Some
     assert only(Solution, wren.presses("show", sent.id)).comes_back
 
 
+def test_worked_solution_opens_at_the_first_asking_where_there_is_no_hint(wren: Somebody) -> None:
+    wren.starts()
+    wren.presses("leave-facts", 0)
+    sent = next(each for each in wren.items("warm-up") if each.state == "shown")
+    assert not sent.item.hints
+    assert wren.presses("show", sent.id)[0].why == "not-earned"
+
+    assert only(HintShown, wren.types("idk")).show
+    only(Solution, wren.presses("show", sent.id))
+
+
+def test_show_me_stands_under_a_hint_only_where_it_opens(wren: Somebody) -> None:
+    wren.starts()
+    while wren.day().stage == "warm-up":
+        shown = [each for each in wren.items("warm-up") if each.state == "shown"]
+        wren.presses("leave", shown[0].id) if shown else wren.presses("leave-facts", 0)
+    wren.presses("go", wren.day().id)
+    sent = next(each for each in wren.items("guided") if each.state == "shown")
+    hints: list[HintShown] = []
+    while not (hints and hints[-1].show):
+        hints += [m for m in wren.presses("step", sent.id) if isinstance(m, HintShown)]
+
+    assert not any(each.show for each in hints[:-1])
+    only(Solution, wren.presses("show", sent.id))
+
+
 def test_third_wrong_answer_ends_the_item_and_a_fresh_one_comes_back(wren: Somebody) -> None:
     sent = typed_item(wren)
     before = len(wren.items("review"))

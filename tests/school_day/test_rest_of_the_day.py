@@ -45,9 +45,11 @@ def test_sheet_of_facts_is_answered_in_one_message(wren: Somebody) -> None:
         keys = s.execute(text("select facts from sheet where student_id = :w"), {"w": wren.id}).scalar_one()
     answers = [pair[1] for pair in __import__("json").loads(keys)]
 
+    plain_words = only(FactsUnclear, wren.types("which sheet please"))
     too_few = only(FactsUnclear, wren.types(" ".join(answers[:-1])))
     done = only(FactsDone, wren.types(" ".join([*answers[:-1], "-"])))
 
+    assert (plain_words.got, plain_words.wanted) == (0, 12)
     assert (too_few.got, too_few.wanted) == (11, 12)
     assert (done.right, done.out_of, [q for q, _ in done.missed]) == (11, 12, [facts[-1]])
 

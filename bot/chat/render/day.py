@@ -105,6 +105,8 @@ def facts_sheet(words: Words, m: FactsSheet) -> Rendered:
 @renders(FactsUnclear)
 def facts_unclear(words: Words, m: FactsUnclear) -> Rendered:
     """The count doesn't fit."""
+    if not m.got:
+        return say(words("facts-unclear-none", wanted=m.wanted))
     return say(words("facts-unclear", got=m.got, wanted=m.wanted))
 
 

@@ -92,6 +92,10 @@ def consent_asked(words: Words, m: ConsentAsked) -> Rendered:
     return say(head, *_what_is_kept(words, m.tutor), buttons=[[agree, later]])
 
 
+FIRST = {"own": "consent-first", "shared": "consent-first-shared", "link": "consent-first-link"}
+"""Where a first day comes, and the words for it."""
+
+
 @renders(ConsentGiven)
 def consent_given(words: Words, m: ConsentGiven) -> Rendered:
     """Thanks, and what happens next."""
@@ -99,12 +103,12 @@ def consent_given(words: Words, m: ConsentGiven) -> Rendered:
         return say(words("consent-already"))
     lines = [
         words(
-            "consent-first-shared" if shared else "consent-first",
+            FIRST[where],
             name=name,
             day=words.date(day),
             at=clock(at),
         )
-        for name, day, at, shared in m.firsts
+        for name, day, at, where in m.firsts
         if day
     ]
     return say(words("consent-given"), join(lines, "\n"))

@@ -112,6 +112,7 @@ SAMPLES: tuple[Message, ...] = (
     ),
     FactsSheet(to=TO, sheet=4, facts=("7 × 8", "9 × 6"), timed=True),
     FactsUnclear(to=TO, sheet=4, got=11, wanted=12),
+    FactsUnclear(to=TO, sheet=4, got=0, wanted=12),
     FactsDone(to=TO, right=12, out_of=12),
     FactsDone(
         to=TO, right=10, out_of=12, missed=(("7 × 8", "56"), ("9 × 6", "54")), per_minute=14.5, usual=13.0

@@ -30,6 +30,12 @@ HOME = HouseholdId(1)
 BOTH = ("Sol", "Wren")
 TOKEN = "aB3-dE5_gH7iJ9kL1mN3pQ"
 
+FIRSTS = (
+    ("Sol", "2026-09-14", 480, "own"),
+    ("Wren", "2026-09-14", 510, "shared"),
+    ("Linnet", "2026-09-14", 510, "link"),
+)
+
 SAMPLES: tuple[Message, ...] = (
     InviteShown(to=TO, token=TOKEN, name="Ines", role="tutor"),
     InviteShown(to=TO, token=TOKEN, name="Tove", role="parent", household="Bramble", by="Ines"),
@@ -48,7 +54,7 @@ SAMPLES: tuple[Message, ...] = (
     PhoneMoved(to=TO, name="Tove"),
     PhoneMoved(to=TO, name="Tove", why="unlinked"),
     ConsentAsked(to=TO, household=HOME, students=BOTH, tutor="Ines", version=1),
-    ConsentGiven(to=TO, firsts=(("Sol", "2026-09-14", 480, False), ("Wren", "2026-09-14", 510, True))),
+    ConsentGiven(to=TO, firsts=FIRSTS),
     ConsentGiven(to=TO, firsts=(), already=True),
     ConsentLater(to=TO),
     AskWithdraw(to=TO, household=HOME, students=BOTH),

@@ -137,7 +137,7 @@ SAMPLES: tuple[Message, ...] = (
             examples=("3/4", "2/3", "5"),
             lesson=LESSON,
         )
-        for why in Why
+        for why in (*Why, "warm-up")
     ),
     InWords(to=TO, alt="A bar of length 3, cut into pieces of 1/2."),
     AlreadyDone(to=TO),

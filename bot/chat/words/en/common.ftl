@@ -1,18 +1,18 @@
 and = { $first } and { $last }
-not-linked = This is a private study helper, and this chat isn't linked to anybody. If a tutor sent you a link, open it once more, please.
-leave-group = I only talk with people one by one, so I'm leaving this group. Please write to me in a chat of our own.
+not-linked = This is a private study helper, and this chat isn’t linked to anybody. If a tutor sent you a link, open it once more, please.
+leave-group = I only talk with people one by one, so I’m leaving this group. Please write to me in a chat of our own.
 trouble = Something went wrong on our side. What you sent is safe. Please go on in a few minutes.
 not-for-you-gone = That button has had its day. What is open now stands further down.
 not-for-you-other = That one belongs to somebody else who uses this phone.
 not-for-you-grown-up = A grown-up has to press that one.
 not-for-you-student = That one is for the student. Hand over the phone first.
-not-for-you-not-earned = The worked solution opens after a try with a hint, or when you've asked for help twice. Have a go first.
+not-for-you-not-earned = The worked solution opens after a try with a hint, or when you’ve asked for help twice. Have a go first.
 not-for-you-too-early = You can stop from the middle of the review on. If today is too much, **Small day** makes it short.
 not-for-you-no-student = Nobody shares this phone.
 
 help-student = Here is what you can do.
     
-    Type your answer as you'd say it: { $examples }. To answer an older question, reply to its message.
+    Type your answer as you’d say it: { $examples }. To answer an older question, reply to its message.
     
     Stuck? Press **Hint** or write *idk*. Asking costs nothing.
 help-shared = Hand the phone to a child with /hand, and take it back with /back.

@@ -40,6 +40,7 @@ facts-unclear = { $got ->
     [one] I found one answer, and the sheet has { $wanted }.
    *[other] I found { $got } answers, and the sheet has { $wanted }.
   } Please send them all once more; a dash stands for one you skip.
+facts-unclear-none = The sheet waits for { $wanted } answers in one message; a dash stands for one you skip. *idk* leaves the sheet.
 facts-done-all = All { $out_of } right.
 facts-done = { $right } of { $out_of } right.
 facts-missed = To look at once more: { $facts }

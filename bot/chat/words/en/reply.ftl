@@ -56,6 +56,7 @@ next-step = { $n }. { $step }
 next-step-last = The last step is yours. What comes out?
 how-to-type = Type it like this: { $examples }
 how-to-type-choose = Press one of the buttons, or type its words.
+why-warm-up = It belongs to the warm-up.
 why-today = It belongs to today’s lesson.
 why-yesterday = One like it got away last time.
 why-recent = You met *{ $source }* only lately, so it comes round again.

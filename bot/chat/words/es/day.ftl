@@ -41,6 +41,7 @@ facts-unclear = { $got ->
     [one] Encontré una respuesta, y la hoja tiene { $wanted }.
    *[other] Encontré { $got } respuestas, y la hoja tiene { $wanted }.
   } Envíalas todas otra vez, por favor; un guion vale por la que dejes.
+facts-unclear-none = La hoja espera { $wanted } respuestas en un mensaje; un guion vale por la que dejes. *no sé* deja la hoja.
 facts-done-all = Las { $out_of } bien.
 facts-done = { $right } de { $out_of } bien.
 facts-missed = Para mirar otra vez: { $facts }

@@ -56,6 +56,7 @@ next-step = { $n }. { $step }
 next-step-last = El último paso es tuyo. ¿Qué sale?
 how-to-type = Escríbelo así: { $examples }
 how-to-type-choose = Pulsa uno de los botones, o escribe sus palabras.
+why-warm-up = Es del calentamiento.
 why-today = Es de la lección de hoy.
 why-yesterday = Uno parecido se escapó la última vez.
 why-recent = *{ $source }* lo viste hace poco, por eso vuelve.
