@@ -22,7 +22,7 @@ from bot.records import invites, outbox, people
 from bot.records.people import EARLY, Household, Person, Student
 from bot.school import dates
 from bot.school.asking import Asked
-from bot.vocabulary import HouseholdId, PersonId, Role
+from bot.vocabulary import HouseholdId, PersonId, Role, StudentId
 
 VERSION = 1
 """Of the consent's wording. Raise it when what is kept, or who reads it, changes."""
@@ -87,10 +87,10 @@ def _firsts(s: Session, home: Household, at: datetime) -> tuple[tuple[str, str, 
     )
 
 
-def _where(s: Session, student: PersonId, at: datetime) -> str:
+def _where(s: Session, student: StudentId, at: datetime) -> str:
     if people.reach(s, student) is not None:
         return "own"
-    return "link" if invites.waits(s, student, at) else "shared"
+    return "link" if invites.waits(s, PersonId(student), at) else "shared"
 
 
 def tell_student(s: Session, student: Student) -> list[Message]:
