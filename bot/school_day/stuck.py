@@ -92,7 +92,7 @@ def later(s: Session, here: Here, sent: Sent) -> list[Message]:
 def leave(s: Session, here: Here, sent: Sent) -> list[Message]:
     """A puzzle or a string may be left without a word; it stays open until the evening."""
     day = days.day(s, sent.day)
-    if sent.part is not Part.WARM_UP or sent.state is ItemState.DONE:
+    if sent.part is not Part.WARM_UP or sent.state in (ItemState.DONE, ItemState.PUT_BY):
         return [NotForYou(to=here.chat, why="gone")]
     days.change_item(s, sent.id, state=ItemState.PUT_BY)
     return onward(s, here, days.day(s, day.id), Lead(kind="left"))

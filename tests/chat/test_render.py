@@ -8,10 +8,11 @@ import pytest
 from fluent.syntax import FluentParser, ast
 
 from bot.chat.render import RENDERERS, render
-from bot.chat.rendered import faults, units
+from bot.chat.rendered import Drawing, faults, units
 from bot.chat.samples import SAMPLES
 from bot.chat.words import HERE, Text, bold, from_content, languages, words_for
 from bot.messages import ALL, ItemShown, NotYet, Passed, decode, encode
+from bot.pictures import recipes
 from bot.vocabulary import ChatId, ItemId, Part
 
 
@@ -25,6 +26,22 @@ def test_every_sample_stays_within_the_limits(language: str) -> None:
     found = {type(m).__name__: faults(render(m, language)) for m in SAMPLES}
 
     assert {name: fault for name, fault in found.items() if fault} == {}
+
+
+def test_every_picture_and_paper_of_a_sample_can_be_made() -> None:
+    one_of_each: dict[tuple[str, str], Drawing] = {}
+    for message in SAMPLES:
+        said = render(message, "en")
+        for file in (*said.pictures, *said.documents):
+            if isinstance(file.content, Drawing):
+                one_of_each.setdefault((type(message).__name__, file.content.recipe), file.content)
+    one_of_each.pop(
+        ("ExportedPhotos", "photo-archive")
+    )  # no recipe: the photos are fetched from their folder
+
+    made = {name: recipes.make(each.recipe, each.data) for name, each in one_of_each.items()}
+
+    assert made and all(each.startswith((b"%PDF", b"\x89PNG")) for each in made.values())
 
 
 def test_every_sample_survives_the_outbox() -> None:

@@ -88,6 +88,15 @@ def test_worked_solution_opens_at_the_first_asking_where_there_is_no_hint(wren: 
     only(Solution, wren.presses("show", sent.id))
 
 
+def test_leaving_a_warm_up_twice_brings_the_next_one_once(wren: Somebody) -> None:
+    wren.starts()
+    wren.presses("leave-facts", 0)
+    sent = next(each for each in wren.items("warm-up") if each.state == "shown")
+
+    assert only(ItemShown, wren.presses("leave", sent.id)).lead.kind == "left"
+    assert [m.why for m in wren.presses("leave", sent.id)] == ["gone"]
+
+
 def test_show_me_stands_under_a_hint_only_where_it_opens(wren: Somebody) -> None:
     wren.starts()
     while wren.day().stage == "warm-up":

@@ -205,7 +205,7 @@ def foundations_paper(words: Words, m: FoundationsPaper) -> Rendered:
         "title": f"{m.name}: {words.label('course-foundations-title')}",
         "tables": [table("", head, rows, (3, 2), note=words.label("course-foundations-intro"))],
         "notes": [words.label("course-foundations-note"), words.label("course-foundations-limits")],
-        "look": look(words, "a4", False, words.date(m.made, "d MMMM y")),
+        "look": look(words, "a4", False, m.made),
     }
     name = f"{words.label('standing-file')}-{m.made}.pdf"
     return say(words("standing-here", name=m.name), documents=(Document(name, Drawing("record", data)),))
