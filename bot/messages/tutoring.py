@@ -63,9 +63,9 @@ class CannotUndo(Message, frozen=True, kw_only=True):
 
 
 class ChangesShown(Message, frozen=True, kw_only=True):
-    """The last changes that can be taken back: (change, when, first line)."""
+    """The last changes that can be taken back: (change, when, its first line and what that leads to)."""
 
-    rows: tuple[tuple[int, str, Line], ...]
+    rows: tuple[tuple[int, str, tuple[Line, ...]], ...]
     side: str = "t"
 
 

@@ -36,6 +36,8 @@ from bot.vocabulary import HouseholdId, Role, StudentId
 
 UNDO = timedelta(hours=24)
 """How long a change can be taken back, and how long a preview holds (common practice, no source)."""
+HEADINGS = frozenset({"line-day-of", "line-end"})
+"""First lines that say nothing without the next."""
 
 Step = dict[str, object]
 
@@ -210,13 +212,18 @@ def undo_newest(asked: Asked, effects: Effects) -> list[Message]:
 def show_recent(asked: Asked) -> list[Message]:
     """The changes of the last day that can be taken back."""
     rows = tuple(
-        (change.id, change.confirmed_at.isoformat() if change.confirmed_at else "", _lines(change)[0])
+        (change.id, change.confirmed_at.isoformat() if change.confirmed_at else "", _in_short(_lines(change)))
         for change in wishes.recent_changes(asked.s, asked.person.id, asked.at - UNDO)
         if change.before.get("side") == asked.side and not change.before.get("final")
     )
     if not rows:
         return [CannotUndo(to=asked.person.chat, why="none")]
     return [ChangesShown(to=asked.person.chat, rows=rows, side=asked.side)]
+
+
+def _in_short(lines: tuple[Line, ...]) -> tuple[Line, ...]:
+    """A change's first line, with the next one where the first is no more than a heading."""
+    return lines[: 2 if lines[0].key in HEADINGS else 1]
 
 
 def _changed(

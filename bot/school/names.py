@@ -48,9 +48,11 @@ def take_students(asked: Asked, *, several: bool = True, everybody: bool = True)
     if found is None:
         if len(asked.students) == 1:
             return list(asked.students), asked.text.strip()
+        single = [one for one in reversed(named) if len(one.what) == 1]
+        each_once = {one.what: one for one in single}  # a household of one is that student
         raise asked.choose(
             Line("ask-which-student"),
-            [(one.label, f"{one.exact} {asked.text}".strip()) for one in named if len(one.what) == 1],
+            [(one.label, f"{one.exact} {asked.text}".strip()) for one in reversed(each_once.values())],
         )
     students = list(dict.fromkeys(found))
     if not several and len(students) > 1:

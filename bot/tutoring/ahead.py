@@ -17,7 +17,6 @@ from bot.school.school import School
 
 DAYS = 5
 """School days that are looked ahead; only the first is a promise."""
-REASONS = 3
 
 
 def week(asked: Asked, student: Student) -> list[Message]:
@@ -55,5 +54,5 @@ def _row(
         lesson.sittings if lesson else 1,
         test,
         len(plan.review) + plan.own_items,
-        tuple(why.most_common(REASONS)),
+        tuple(why.most_common()),
     )

@@ -220,6 +220,7 @@ def test_finish_is_a_range_and_the_day_to_aim_for_is_kept(wren: Somebody, group:
 
 def test_week_ahead_says_what_comes_and_why(wren: Somebody, group: Group) -> None:
     shown = only(WeekAhead, group.who(demo.INES).types("/plan wren week"))
+    assert all(sum(count for _, count in row[7]) == row[6] for row in shown.rows)
 
     assert [row[0] for row in shown.rows] == [
         "2026-09-15",

@@ -89,3 +89,9 @@ def test_a_command_of_another_role_is_none(tove: Somebody, group: Group) -> None
     only(NoSuchCommand, tove.types("/plan wren"))
     only(NoSuchCommand, tove.types("/tell wren hello"))
     assert stored(group.engine) == before
+
+
+def test_asked_for_whom_each_student_stands_there_once(ines: Somebody) -> None:
+    shown = only(Choose, ines.types("/agenda"))
+
+    assert sorted(shown.options) == ["Juniper (Quill)", "Sol (Bramble)", "Wren (Bramble)"]

@@ -13,6 +13,7 @@ from bot import demo
 from bot.course.starting import starting_file
 from bot.messages import (
     Changed,
+    ChangesShown,
     Digest,
     FileComes,
     ItemShown,
@@ -318,3 +319,13 @@ def test_a_tutor_who_is_none_any_more_gets_no_answer_to_a_file(
         (row,) = own.coming(s)
         proof = own_files.prove(group.school, row.name, text.encode())
         assert own_files.came(s, group.school, replace(row, by=999_999), proof, group.clock.now()) == []  # type: ignore[arg-type]
+
+
+def test_changes_name_what_a_change_does_where_its_first_line_is_only_a_heading(
+    group: Group, ines: Somebody
+) -> None:
+    does(ines, "/own wren What is 7 + 8? // 15")
+
+    shown = only(ChangesShown, ines.types("/changes"))
+
+    assert "7 + 8" in words_of([shown])

@@ -27,6 +27,9 @@ def map_shown(words: Words, m: MapShown) -> Rendered:
     lines = []
     for unit, steady, shaky, not_met in m.units:
         lines.append(bold(unit))
+        if not_met and not steady and not shaky:
+            lines.append(words("map-none-met", count=len(not_met)))
+            continue
         for key, titles in (("map-steady", steady), ("map-shaky", shaky), ("map-not-met", not_met)):
             if titles:
                 lines.append(words(key, titles=", ".join(titles)))

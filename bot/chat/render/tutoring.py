@@ -175,7 +175,10 @@ def cannot_undo(words: Words, m: CannotUndo) -> Rendered:
 @renders(ChangesShown)
 def changes_shown(words: Words, m: ChangesShown) -> Rendered:
     """The last changes, an undo button for each."""
-    lines = [plain(f"{n}. ") + line_text(words, line) for n, (_, _, line) in enumerate(m.rows, start=1)]
+    lines = [
+        plain(f"{n}. ") + join([line_text(words, line) for line in short], " ")
+        for n, (_, _, short) in enumerate(m.rows, start=1)
+    ]
     buttons = [
         button(words, "button-undo-n", f"{m.side}-undo:{change}", n=n)
         for n, (change, _, _) in enumerate(m.rows, start=1)

@@ -81,7 +81,9 @@ SAMPLES: tuple[Message, ...] = (
     LeftAsIs(to=TO),
     TakenBack(to=TO, lines=(DAY, OUT), kept=(Line("kept-step"),)),
     *(CannotUndo(to=TO, why=why) for why in ("none", "late", "gone", "final", "old", "stale")),
-    ChangesShown(to=TO, rows=((3, "2026-09-14T15:00:00+00:00", OFF), (2, "2026-09-14T14:00:00+00:00", WEEK))),
+    ChangesShown(
+        to=TO, rows=((3, "2026-09-14T15:00:00+00:00", (OFF,)), (2, "2026-09-14T14:00:00+00:00", (WEEK,)))
+    ),
     Choose(
         to=TO,
         question=Line("ask-did-you-mean", {"name": "wrne"}),
@@ -144,7 +146,8 @@ SAMPLES: tuple[Message, ...] = (
         name="Wren",
         units=(
             ("Before we start", ("Times tables",), ("Rounding",), ()),
-            ("Whole numbers", (), (), (TITLE,)),
+            ("Whole numbers", (), ("Rounding",), (TITLE,)),
+            ("Decimals", (), (), (TITLE, "Rounding")),
         ),
         lesson=TITLE,
     ),

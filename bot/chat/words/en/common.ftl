@@ -7,7 +7,7 @@ not-for-you-other = That one belongs to somebody else who uses this phone.
 not-for-you-grown-up = A grown-up has to press that one.
 not-for-you-student = That one is for the student. Hand over the phone first.
 not-for-you-not-earned = The worked solution opens after a try with a hint, or when you’ve asked for help twice. Have a go first.
-not-for-you-too-early = You can stop from the middle of the review on. If today is too much, **Small day** makes it short.
+not-for-you-too-early = You can stop from the middle of the review on. If today is too much, */small* makes it short.
 not-for-you-no-student = Nobody shares this phone.
 
 help-student = Here is what you can do.

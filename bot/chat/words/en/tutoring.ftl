@@ -106,7 +106,7 @@ line-country = { $household }: the public holidays of { $country } are free.
 line-country-none = { $household }: no public holidays are kept.
 
 note-timing = Timing is optional. It helps some children and worries others; without it nothing is missed. There is never a running clock, and typing time is taken off.
-note-minutes = { $name }’s day then takes about { $minutes } minutes (the family’s: { $family }).
+note-minutes = { $name }’s day then takes about { $minutes } minutes (the family’s day is { $family }).
 note-in-already = { $count ->
     [one] One of them stands in the plan already.
    *[other] { $count } of them stand in the plan already.
@@ -143,7 +143,7 @@ ask-which-answer = { $name } gave several answers to item { $n }. Which one?
 ask-which-zone = Which time zone is “{ $zone }”?
 
 # Why a command can’t be followed
-wrong-examples = These would work:
+wrong-examples = It is typed like this:
 why-no-students = You have no students yet. A household comes first, then its people.
 why-no-households = You have no household yet.
 why-no-people = Nobody is in your households yet.
@@ -273,7 +273,7 @@ plan-kind-small = A small day.
 plan-kind-test = A test day.
 plan-kind-gentle = Back after a long while: a gentle day.
 plan-kind-off-season = A short day to keep things fresh.
-plan-minutes = About { $minutes } minutes (the family’s: { $family }).
+plan-minutes = About { $minutes } minutes (the family’s day is { $family }).
 plan-guided = **Guided practice**
 plan-review = **Review**
 plan-notes = For that day: { $wishes }
@@ -284,6 +284,10 @@ map-head = **{ $name }**: what stands how
 map-next = Next lesson: *{ $lesson }*
 map-steady = steady: { $titles }
 map-shaky = shaky: { $titles }
+map-none-met = { $count ->
+    [one] one lesson, not met yet
+   *[other] { $count } lessons, none met yet
+  }
 map-not-met = not met: { $titles }
 map-note = Worked out from answers and the days since; a child may know more, or less.
 record-head = **{ $name }**, { $day }, item { $n } from *{ $title }*

@@ -106,7 +106,7 @@ line-country = { $household }: son libres las fiestas de { $country }.
 line-country-none = { $household }: no se guardan fiestas.
 
 note-timing = Medir el tiempo es opcional. A unos niños les ayuda y a otros les inquieta; sin ello no falta nada. Nunca hay un reloj en marcha, y el tiempo de teclear se descuenta.
-note-minutes = El día de { $name } lleva entonces unos { $minutes } minutos (los de la familia: { $family }).
+note-minutes = El día de { $name } lleva entonces unos { $minutes } minutos (el día de la familia es de { $family }).
 note-in-already = { $count ->
     [one] Uno de ellos ya está en el plan.
    *[other] { $count } de ellos ya están en el plan.
@@ -143,7 +143,7 @@ ask-which-answer = { $name } dio varias respuestas al ejercicio { $n }. ¿Cuál 
 ask-which-zone = ¿Qué zona horaria es «{ $zone }»?
 
 # Por qué una orden no se puede seguir
-wrong-examples = Así funcionaría:
+wrong-examples = Se escribe así:
 why-no-students = Aún no enseñas a nadie aquí. Primero va una familia, luego su gente.
 why-no-households = Aún no hay ninguna familia.
 why-no-people = Aún no hay nadie en tus familias.
@@ -273,7 +273,7 @@ plan-kind-small = Un día corto.
 plan-kind-test = Un día de prueba.
 plan-kind-gentle = De vuelta tras mucho tiempo: un día suave.
 plan-kind-off-season = Un día breve para no perder lo aprendido.
-plan-minutes = Unos { $minutes } minutos (los de la familia: { $family }).
+plan-minutes = Unos { $minutes } minutos (el día de la familia es de { $family }).
 plan-guided = **Práctica guiada**
 plan-review = **Repaso**
 plan-notes = Para ese día: { $wishes }
@@ -284,6 +284,10 @@ map-head = **{ $name }**: cómo está cada cosa
 map-next = Próxima lección: *{ $lesson }*
 map-steady = firme: { $titles }
 map-shaky = flojo: { $titles }
+map-none-met = { $count ->
+    [one] una lección, aún sin ver
+   *[other] { $count } lecciones, ninguna vista aún
+  }
 map-not-met = sin ver: { $titles }
 map-note = Calculado con las respuestas y los días pasados; un niño puede saber más, o menos.
 record-head = **{ $name }**, { $day }, ejercicio { $n } de *{ $title }*
