@@ -7,8 +7,12 @@ from fractions import Fraction
 
 def _percent_from(start, end):
     """The whole percent of the start that leads from start to end, found by trying, as a fraction."""
-    hits = [p for p in range(-100, 501) if start + sum([Fraction(start) / 100] * p) == end and p >= 0]
-    hits += [p for p in range(-100, 0) if start - sum([Fraction(start) / 100] * -p) == end]
+    one, hits = Fraction(start) / 100, []
+    up = down = Fraction(start)
+    for p in range(501):  # one percent after another is put on, and taken off
+        if up == end or (down == end and p <= 100):
+            hits.append(p)
+        up, down = up + one, down - one
     (hit,) = hits
     return Fraction(abs(hit), 100)
 

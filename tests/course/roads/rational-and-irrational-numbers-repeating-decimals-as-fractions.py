@@ -50,8 +50,8 @@ def two_digits_repeat(ask):
 
 def length_of_the_whole(ask, p):
     """The only whole number that is, shared out by long division, the printed decimal."""
-    printed = re.search(r"exactly (\S+)", ask)[1]
-    return [whole for whole in range(1, 200) if Fraction(whole, int(p)) == _fraction(printed)]
+    printed = _fraction(re.search(r"exactly (\S+)", ask)[1])
+    return [whole for whole in range(1, 200) if Fraction(whole, int(p)) == printed]
 
 
 def only_the_last_repeats(ask):

@@ -46,4 +46,9 @@ def which_loan_costs_less(p, a, t, b, s):
 
 
 def until_it_has_grown(p, r, q):
-    return [years for years in range(1, 40) if p + _brought(p, r, 12 * years) == q]
+    a_year, purse, hits = _brought(p, r, 12), Fraction(p), []
+    for years in range(1, 40):
+        purse += a_year
+        if purse == q:
+            hits.append(years)
+    return hits

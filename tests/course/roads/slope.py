@@ -50,4 +50,5 @@ def level_or_upright(ask):
 
 def point_further_on(p, q, a, b, c):
     line = sympy.Line(sympy.Point(int(a), int(b)), slope=sympy.Rational(int(q), int(p)))
-    return [y for y in range(-200, 201) if sympy.Point(int(c), y) in line]
+    x, y = sympy.symbols("x y")
+    return sympy.solve(line.equation(x, y).subs(x, int(c)), y)
