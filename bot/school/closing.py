@@ -2,33 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import date
 
 from sqlalchemy.orm import Session
 
-from bot.pictures.papers import Look, Record, TableOf
 from bot.planner.closing import Standing, standing_of, study_list
 from bot.records.memories import memories
 from bot.records.people import Student
 from bot.school.history import MOVED_PAST
 from bot.school.planning import plan_for, what_lies_behind
 from bot.school.school import School
+from bot.school.testing import test_title
 from bot.vocabulary import LessonId
-
-NEEDED = (
-    "foundations-title",
-    "foundations-intro",
-    "foundations-note",
-    "foundations-limits",
-    "skill",
-    "standing",
-    "standing-steady",
-    "standing-shaky",
-    "standing-not-met",
-)
-"""Words that the page needs, as in `course_papers.NEEDED`."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -56,7 +42,7 @@ def study_for(s: Session, school: School, student: Student, on: date) -> Study |
     history, _ = what_lies_behind(s, school, student, on)
     found = study_list(school.syllabus, place, history, on)
     return Study(
-        title=next(test.title for test in school.course.tests if test.n == place.n),
+        title=test_title(school, place.n),
         new=tuple(school.title(lesson) for lesson in found.new),
         look_again=tuple(school.title(lesson) for lesson in found.look_again),
         lessons=found.look_again,
@@ -75,22 +61,3 @@ def standings(s: Session, school: School, student: Student, on: date) -> tuple[t
     """The dozen skills that algebra rests on, by their English names, each steady, shaky or not met."""
     held = memories(s, student.id)
     return tuple((one.title["en"], standing_of(held, one.skills, on)) for one in school.course.foundations)
-
-
-def foundations_page(
-    s: Session, school: School, student: Student, on: date, words: Mapping[str, str], look: Look
-) -> tuple[str, object]:
-    """The page for the family after the final: a recipe of `pictures` and its data.
-
-    It says what the year's items showed and no more; what it can't tell stands on it.
-    """
-    titles = {
-        one.title["en"]: one.title.get(look.language, one.title["en"]) for one in school.course.foundations
-    }
-    rows = [
-        (titles[name], words[f"standing-{standing}"]) for name, standing in standings(s, school, student, on)
-    ]
-    table = TableOf("", [words["skill"], words["standing"]], rows, (3, 2), note=words["foundations-intro"])
-    notes = [words["foundations-note"], words["foundations-limits"]]
-    title = f"{student.name}: {words['foundations-title']}"
-    return "record", Record(title, [table], school.course.title, notes=notes, look=look)

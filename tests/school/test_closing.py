@@ -8,19 +8,20 @@ from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
-from support.group import Group
+from support.group import Group, only
 
 from bot import demo
-from bot.chat.words import words_for
+from bot.chat.render import render
+from bot.chat.rendered import Drawing
 from bot.course.load import load_with_faults
-from bot.pictures.papers import Look
+from bot.messages import FoundationsPaper
 from bot.pictures.recipes import make
 from bot.planner.closing import Standing
 from bot.planner.memory import Memory
 from bot.records import memories, people
 from bot.records.base import transaction
 from bot.school import dates
-from bot.school.closing import NEEDED, foundations_page, standings, study_for
+from bot.school.closing import standings, study_for
 from bot.school.school import syllabus_of
 
 COURSE = load_with_faults(Path(__file__).parents[2] / "content")[0]
@@ -52,12 +53,14 @@ def test_the_page_of_foundations_says_how_each_stands_and_what_it_cannot_tell(gr
         believed += [Memory(second.skills[0], 0.2, 5.0, on - timedelta(days=9), 5, 3)]
         memories.keep_memories(s, student.id, believed)
         stand = dict(standings(s, group.school, student, on))
-        for language, state in (("en", "steady"), ("es", "firme")):
-            words = {name: words_for(language)(f"course-{name}").words() for name in NEEDED}
-            page = foundations_page(s, group.school, student, on, words, Look(language=language))
-            written = PdfReader(BytesIO(make(*page))).pages[0].extract_text()
-            assert first.title[language] in written and state in written
-            assert "diagn" in written and len(PdfReader(BytesIO(make(*page))).pages) == 1
+    page = only(FoundationsPaper, group.who(demo.INES).types("/standing wren"))
+    for language, state in (("en", "steady"), ("es", "firme")):
+        content = render(page, language).documents[0].content
+        assert isinstance(content, Drawing)
+        read = PdfReader(BytesIO(make(content.recipe, content.data)))
+        written = read.pages[0].extract_text()
+        assert first.title[language] in written and state in written
+        assert "diagn" in written and len(read.pages) == 1
     assert len(stand) == 12
     assert (stand[first.title["en"]], stand[second.title["en"]]) == (Standing.STEADY, Standing.SHAKY)
     assert list(stand.values())[2:] == [Standing.NOT_MET] * 10
