@@ -109,6 +109,11 @@ def _wanted(wishes: Iterable[Wish]) -> bool:
     return bool(wanted and wanted[-1])
 
 
+def monday_of(on: date) -> date:
+    """The Monday of a date's week."""
+    return on - timedelta(days=on.weekday())
+
+
 def next_day(s: Session, student: Student, after: date) -> date | None:
     """The student's next school day later than a date."""
     return next_school_day(calendar_of(s, student, after), after)

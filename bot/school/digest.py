@@ -18,7 +18,7 @@ from bot.records.people import Student
 from bot.school import dates, pacing, set_tests, testing
 from bot.school.closing import study_for
 from bot.school.school import School
-from bot.school.standing import COUNTED, Counts, count_up
+from bot.school.standing import COUNTED, Counts, count_up, day_counts
 from bot.school.wishes import WishKind, in_force, texts, wishes_until
 from bot.vocabulary import ChatId, LessonId, Outcome, Part, Verdict
 
@@ -271,7 +271,7 @@ def week_signs(s: Session, student: Student, on: date) -> str:
 
     d done, p partly, t a test, n not opened, o a day off, f free, . still to come.
     """
-    monday = on - timedelta(days=on.weekday())
+    monday = dates.monday_of(on)
     made = {day.date: day for day in days.days_between(s, student.id, monday, monday + timedelta(days=6))}
     signs = ""
     for n in range(7):
@@ -304,19 +304,13 @@ def in_full(s: Session, school: School, day: SchoolDay, to: ChatId, name: str) -
 
 def week_picture(s: Session, student: Student, day: SchoolDay, to: ChatId) -> WeekPicture:
     """The week of a day as a picture: what was done, day by day."""
-    monday = day.date - timedelta(days=day.date.weekday())
+    monday = dates.monday_of(day.date)
     made = days.days_between(s, student.id, monday, monday + timedelta(days=6))
-    rows = []
-    for each in made:
-        counts = count_up(days.items_of(s, each.id))
-        rows.append(
-            (each.date.isoformat(), counts.first_try, counts.later_try, counts.unsolved, counts.untouched)
-        )
     return WeekPicture(
         to=to,
         student=student.id,
         name=student.name,
         monday=monday.isoformat(),
         signs=week_signs(s, student, day.date),
-        days=tuple(rows),
+        days=tuple(day_counts(s, each) for each in made),
     )

@@ -13,8 +13,7 @@ from bot.school import dates
 from bot.school.digest import week_signs
 from bot.school.record import units_of
 from bot.school.school import School
-from bot.school.standing import count_up, lessons_met
-from bot.school.weekly import monday_of
+from bot.school.standing import count_up, day_counts, lessons_met
 from bot.vocabulary import ChatId, LessonId, Outcome, Part
 
 REACH = timedelta(days=366)
@@ -23,7 +22,7 @@ REACH = timedelta(days=366)
 def view(s: Session, school: School, student: Student, to: ChatId, at: datetime) -> list[Message]:
     """What a student sees first: the week in a row of signs, and three buttons."""
     on = dates.today(student, at)
-    made = days.days_between(s, student.id, monday_of(on), on)
+    made = days.days_between(s, student.id, dates.monday_of(on), on)
     met = [name for day in made for name in lessons_met(day)]
     return [
         MyView(
@@ -38,17 +37,12 @@ def view(s: Session, school: School, student: Student, to: ChatId, at: datetime)
 def week(s: Session, school: School, student: Student, to: ChatId, at: datetime) -> list[Message]:
     """The week so far as a picture."""
     on = dates.today(student, at)
-    rows = []
-    for day in days.days_between(s, student.id, monday_of(on), on):
-        counts = count_up(days.items_of(s, day.id))
-        rows.append(
-            (day.date.isoformat(), counts.first_try, counts.later_try, counts.unsolved, counts.untouched)
-        )
+    rows = [day_counts(s, day) for day in days.days_between(s, student.id, dates.monday_of(on), on)]
     return [
         MyWeek(
             to=to,
             name=student.name,
-            monday=monday_of(on).isoformat(),
+            monday=dates.monday_of(on).isoformat(),
             signs=week_signs(s, student, on),
             days=tuple(row for row in rows if sum(row[1:])),
         )

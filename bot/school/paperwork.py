@@ -26,7 +26,7 @@ from bot.school.names import take_student
 from bot.school.planning import open_date
 from bot.school.record import record_of, tables_of
 from bot.school.sheets import Sheet, is_printed, paper_size, sheet_for, without_answers
-from bot.school.weekly import monday_of, week_of, year_so_far
+from bot.school.weekly import week_of, year_so_far
 from bot.school.when import Span, fold, take_dates
 
 SIZES = {"a4": "a4", "us": "letter", "letter": "letter", "carta": "letter"}
@@ -71,7 +71,7 @@ def letter(asked: Asked) -> list[Message]:
     on = span.first if span else wanted.today
     if on > wanted.today:
         raise asked.wrong("why-date-ahead", wanted.student, date_day=on.isoformat())
-    week = week_of(asked.s, asked.school, wanted.student, monday_of(on), asked.at)
+    week = week_of(asked.s, asked.school, wanted.student, dates.monday_of(on), asked.at)
     if not wanted.pdf:
         return [WeekLetter(to=asked.person.chat, week=week, side=asked.side)]
     return [
@@ -88,7 +88,7 @@ def letter(asked: Asked) -> list[Message]:
 
 
 def _end_of(on: date, today: date) -> date:
-    sunday = monday_of(on).toordinal() + 6
+    sunday = dates.monday_of(on).toordinal() + 6
     return min(date.fromordinal(sunday), today)
 
 

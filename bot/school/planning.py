@@ -8,7 +8,9 @@ from datetime import date, datetime
 
 from sqlalchemy.orm import Session
 
+from bot.planner.calendar import is_light_day, next_school_day
 from bot.planner.history import History, Wishes
+from bot.planner.outlook import plan_ahead
 from bot.planner.plan import DayPlan
 from bot.planner.plan_day import plan_day
 from bot.records import days
@@ -75,3 +77,21 @@ def open_date(s: Session, student: Student, at: datetime) -> date | None:
     if comes is not None and student.first_day is not None and comes < student.first_day:
         return student.first_day
     return comes
+
+
+def plans_ahead(
+    s: Session, school: School, student: Student, first: date, *, last: date | None = None, most: int = 7
+) -> tuple[DayPlan, ...]:
+    """The school days from `first` on as they look today, up to a date or a number of days.
+
+    Each is planned as if those before it went as expected; only the first is a promise.
+    """
+    calendar = dates.calendar_of(s, student, first)
+    coming = [first]
+    while len(coming) < most and (following := next_school_day(calendar, coming[-1])) is not None:
+        if last is not None and following > last:
+            break
+        coming.append(following)
+    history, wishes = what_lies_behind(s, school, student, first)
+    listed = [(day, is_light_day(calendar, day)) for day in coming]
+    return plan_ahead(listed, school.syllabus, history, wishes, student.id)

@@ -10,7 +10,7 @@ from sqlalchemy.orm import Session
 from bot.course.lesson import Lesson
 from bot.course.standards import standards
 from bot.messages import RecordDay, RecordLesson, RecordOf, RecordTest, UnitStanding
-from bot.planner.memory import STEADY, recall
+from bot.planner.closing import Standing, standing_of
 from bot.planner.plan import DayKind
 from bot.records import days, files, people
 from bot.records.days import Past, SchoolDay
@@ -162,18 +162,20 @@ def _in_order(code: str) -> tuple[object, ...]:
 
 def units_of(s: Session, school: School, student: Student, today: date) -> Iterable[UnitStanding]:
     """Unit by unit what the student stands on today, a state for each lesson in the order of the course."""
+    for title, stands in lessons_by_unit(s, school, student, today):
+        yield UnitStanding(title, tuple(standing.value.replace("-", " ") for _, standing in stands))
+
+
+def lessons_by_unit(
+    s: Session, school: School, student: Student, today: date
+) -> Iterable[tuple[str, list[tuple[str, Standing]]]]:
+    """Each unit's title, and the titles of its written lessons with how each stands today."""
     believed = memories(s, student.id)
     for unit in school.course.units:
-        states = []
-        for name in unit.lessons:
-            lesson = _written(school, name)
-            if lesson is None:
-                continue
-            held = [believed[skill] for skill in lesson.skills if skill in believed]
-            firm = bool(held) and all(recall(memory, today) >= STEADY for memory in held)
-            states.append("not met" if not held else "steady" if firm else "shaky")
-        if states:
-            yield UnitStanding(unit.title, tuple(states))
+        written = [lesson for name in unit.lessons if (lesson := _written(school, name)) is not None]
+        if written:
+            stands = [(each.title, standing_of(believed, each.skills, today)) for each in written]
+            yield unit.title, stands
 
 
 def tables_of(record: RecordOf) -> tuple[tuple[str, bytes], ...]:

@@ -69,6 +69,12 @@ def count_up(items: Iterable[Sent | Past], parts: Sequence[Part] = (Part.REVIEW,
     )
 
 
+def day_counts(s: Session, day: SchoolDay) -> tuple[str, int, int, int, int]:
+    """A day of a week's chart: (date, first-try, later-try, unsolved, not reached) of its review."""
+    counts = count_up(days.items_of(s, day.id))
+    return day.date.isoformat(), counts.first_try, counts.later_try, counts.unsolved, counts.untouched
+
+
 def learn_from_day(s: Session, school: School, day: SchoolDay) -> None:
     """Fold a closed day into what is believed of the student's skills."""
     _fold(s, school, day.student, [day])

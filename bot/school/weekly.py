@@ -8,9 +8,8 @@ from datetime import date, datetime, timedelta
 from sqlalchemy.orm import Session
 
 from bot.messages import MissedItem, WeekOf, WeekTest, YearSoFar
-from bot.planner.calendar import is_light_day, next_school_day, school_days
-from bot.planner.memory import STEADY, Memory, recall
-from bot.planner.outlook import plan_ahead
+from bot.planner.calendar import school_days
+from bot.planner.memory import STEADY, recall
 from bot.planner.plan import DayKind
 from bot.records import attempts, days
 from bot.records.days import SchoolDay, Sent
@@ -18,19 +17,15 @@ from bot.records.memories import memories
 from bot.records.people import Student
 from bot.school import dates, pacing
 from bot.school.digest import week_signs
-from bot.school.planning import open_date, what_lies_behind
+from bot.school.planning import open_date, plans_ahead
 from bot.school.school import School
-from bot.school.standing import count_up, lessons_met
+from bot.school.standing import day_counts, lessons_met
+from bot.school.testing import test_title
 from bot.vocabulary import LessonId, Outcome, Part, SkillId, StudentId, Verdict
 
 WEEK = timedelta(days=7)
 FIRM_PARTS = (Part.GUIDED, Part.REVIEW, Part.TEST)
 ANSWERED = (Outcome.FIRST_TRY, Outcome.LATER_TRY, Outcome.UNSOLVED)
-
-
-def monday_of(on: date) -> date:
-    """The Monday of a date's week."""
-    return on - timedelta(days=on.weekday())
 
 
 def week_of(s: Session, school: School, student: Student, monday: date, at: datetime) -> WeekOf:
@@ -47,7 +42,7 @@ def week_of(s: Session, school: School, student: Student, monday: date, at: date
         name=student.name,
         monday=monday.isoformat(),
         signs=week_signs(s, student, monday if on > sunday else min(on, sunday)),
-        days=tuple(_counts(s, day) for day in opened),
+        days=tuple(day_counts(s, day) for day in opened),
         opened=len(opened),
         planned=max(len(opened), len(school_days(calendar, monday, min(on, sunday)))),
         minutes=round(sum(day.seconds for day in opened) / 60),
@@ -60,11 +55,6 @@ def week_of(s: Session, school: School, student: Student, monday: date, at: date
         early=range_.early.isoformat() if range_ else "",
         late=range_.late.isoformat() if range_ else "",
     )
-
-
-def _counts(s: Session, day: SchoolDay) -> tuple[str, int, int, int, int]:
-    counts = count_up(days.items_of(s, day.id))
-    return day.date.isoformat(), counts.first_try, counts.later_try, counts.unsolved, counts.untouched
 
 
 def _standing(
@@ -97,7 +87,7 @@ def test_of(s: Session, school: School, day: SchoolDay) -> WeekTest:
     items = days.items_of(s, day.id, Part.TEST)
     number = day.notes.get("test")
     return WeekTest(
-        title=next((test.title for test in school.course.tests if test.n == number), ""),
+        title=test_title(school, number),
         date=day.date.isoformat(),
         right=sum(1 for each in items if each.outcome is Outcome.FIRST_TRY),
         out_of=sum(1 for each in items if each.outcome is not Outcome.EXCUSED),
@@ -124,20 +114,13 @@ def _coming(
     first = open_date(s, student, at)
     if first is None or first > monday + timedelta(days=6):
         return ()
-    calendar = dates.calendar_of(s, student, first)
-    coming: list[date] = [first]
-    while (following := next_school_day(calendar, coming[-1])) is not None and following < monday + WEEK:
-        coming.append(following)
-    history, wishes = what_lies_behind(s, school, student, first)
-    plans = plan_ahead(
-        [(day, is_light_day(calendar, day)) for day in coming], school.syllabus, history, wishes, student.id
-    )
+    plans = plans_ahead(s, school, student, first, last=monday + timedelta(days=6))
     return tuple(
         (
             plan.day.isoformat(),
             plan.kind.value,
             school.title(plan.lesson) if plan.lesson else "",
-            next((test.title for test in school.course.tests if test.n == plan.test), ""),
+            test_title(school, plan.test) if plan.test else "",
         )
         for plan in plans
         if plan.day >= monday
@@ -170,8 +153,3 @@ def lessons_by_day(s: Session, student: StudentId, first: date, last: date) -> t
         if len(met) > before:
             found.append((day.date.isoformat(), len(met)))
     return tuple(found)
-
-
-def is_firm(held: Sequence[Memory], on: date) -> bool:
-    """Whether all of some skills would probably go right on a day."""
-    return bool(held) and all(recall(memory, on) >= STEADY for memory in held)

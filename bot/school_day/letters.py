@@ -11,7 +11,7 @@ from bot.records import days, outbox, people
 from bot.records.people import Student
 from bot.school import dates
 from bot.school.school import School
-from bot.school.weekly import WEEK, monday_of, week_of
+from bot.school.weekly import WEEK, week_of
 
 HELD = timedelta(days=2)
 """A letter that couldn't be sent for so long, since a child held the phone or we were away, isn't sent any more."""
@@ -54,7 +54,7 @@ def send(s: Session, school: School, student: Student, now: datetime) -> list[Me
 
 def _week_due(student: Student, today: date, minute: int) -> date | None:
     """The Monday of the week whose letter is due now, this week's or the last one's; None: of neither."""
-    for monday in (monday_of(today), monday_of(today) - WEEK):
+    for monday in (dates.monday_of(today), dates.monday_of(today) - WEEK):
         on = letter_day(student, monday)
         if on + HELD >= today >= on and (today > on or minute >= student.digest_at):
             return monday

@@ -3,17 +3,14 @@
 from __future__ import annotations
 
 from collections import Counter
-from datetime import date
 
 from bot.messages import Message, WeekAhead
-from bot.planner.calendar import is_light_day, next_school_day
-from bot.planner.outlook import plan_ahead
 from bot.planner.plan import DayPlan
 from bot.records.people import Student
-from bot.school import dates
 from bot.school.asking import Asked
-from bot.school.planning import open_date, what_lies_behind
+from bot.school.planning import open_date, plans_ahead
 from bot.school.school import School
+from bot.school.testing import test_title
 
 DAYS = 5
 """School days that are looked ahead; only the first is a promise."""
@@ -24,18 +21,7 @@ def week(asked: Asked, student: Student) -> list[Message]:
     first = open_date(asked.s, student, asked.at)
     if first is None:
         raise asked.wrong("why-no-day-ahead", student, name=student.name)
-    calendar = dates.calendar_of(asked.s, student, first)
-    coming: list[date] = [first]
-    while len(coming) < DAYS and (following := next_school_day(calendar, coming[-1])) is not None:
-        coming.append(following)
-    history, wishes = what_lies_behind(asked.s, asked.school, student, first)
-    plans = plan_ahead(
-        [(day, is_light_day(calendar, day)) for day in coming],
-        asked.school.syllabus,
-        history,
-        wishes,
-        student.id,
-    )
+    plans = plans_ahead(asked.s, asked.school, student, first, most=DAYS)
     rows = tuple(_row(asked.school, plan) for plan in plans)
     return [WeekAhead(to=asked.person.chat, student=student.id, name=student.name, rows=rows)]
 
@@ -44,7 +30,7 @@ def _row(
     school: School, plan: DayPlan
 ) -> tuple[str, str, str, int, int, str, int, tuple[tuple[str, int], ...]]:
     lesson = school.course.lesson(plan.lesson) if plan.lesson else None
-    test = next((each.title for each in school.course.tests if each.n == plan.test), "")
+    test = test_title(school, plan.test) if plan.test else ""
     why = Counter(pick.why.value for pick in plan.review)
     return (
         plan.day.isoformat(),

@@ -3,22 +3,21 @@
 from __future__ import annotations
 
 from collections import defaultdict
-from datetime import date, timedelta
+from datetime import timedelta
 
 from bot.course.draw import draw
 from bot.course.item import plain_text
 from bot.messages import AgendaPoint, AgendaShown, MapPicture, MapShown, Message, PaceShown
-from bot.planner.memory import STEADY, Memory, recall
+from bot.planner.closing import Standing
 from bot.planner.plan_day import seed_of
 from bot.records import attempts, days
 from bot.records.days import Past
-from bot.records.memories import memories
 from bot.records.people import Student
 from bot.school import dates, pacing
 from bot.school.asking import Asked
 from bot.school.names import take_student
 from bot.school.planning import open_date
-from bot.school.record import units_of
+from bot.school.record import lessons_by_unit, units_of
 from bot.school.when import fold
 from bot.vocabulary import LessonId, Outcome, TemplateId, Verdict
 
@@ -36,23 +35,13 @@ def map_(asked: Asked) -> list[Message]:
         return [MapPicture(to=asked.person.chat, name=student.name, units=units_then)]
     if rest:
         raise asked.wrong("why-only-a-name", student)
-    believed = memories(asked.s, student.id)
     on = dates.today(student, asked.at)
     units = []
-    for unit in asked.school.course.units:
-        steady: list[str] = []
-        shaky: list[str] = []
-        not_met: list[str] = []
-        for name in unit.lessons:
-            try:
-                lesson = asked.school.course.lesson(name)
-            except LookupError:
-                continue
-            held = [believed[skill] for skill in lesson.skills if skill in believed]
-            place = not_met if not held else steady if _is_steady(held, on) else shaky
-            place.append(lesson.title)
-        if steady or shaky or not_met:
-            units.append((unit.title, tuple(steady), tuple(shaky), tuple(not_met)))
+    for title, lessons in lessons_by_unit(asked.s, asked.school, student, on):
+        steady, shaky, not_met = (
+            tuple(each for each, stands in lessons if stands is wanted) for wanted in Standing
+        )
+        units.append((title, steady, shaky, not_met))
     coming = asked.school.lesson_at(student.lesson)
     return [
         MapShown(
@@ -63,10 +52,6 @@ def map_(asked: Asked) -> list[Message]:
             lesson=coming.title if coming else "",
         )
     ]
-
-
-def _is_steady(held: list[Memory], on: date) -> bool:
-    return all(recall(memory, on) >= STEADY for memory in held)
 
 
 def pace(asked: Asked) -> list[Message]:
