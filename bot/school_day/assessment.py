@@ -31,6 +31,7 @@ from bot.school.standing import count_up
 from bot.school.test_orders import MINUTES_AN_ITEM, waits
 from bot.school.wishes import MORE_TIME
 from bot.school_day.asking import Here, show
+from bot.school_day.grading import keep, work
 from bot.vocabulary import ChatId, ItemId, Outcome, Part, Verdict
 
 TYPE_AGAIN = (Verdict.FORM, Verdict.UNIT, Verdict.UNREADABLE)
@@ -103,19 +104,9 @@ def note_answer(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed
     if not is_open(day) and not day.notes.get("typing_again"):
         return [NotForYou(to=here.chat, why="gone")]
     judgement = judge(text, sent.item.key)
-    attempt = attempts.add_attempt(s, sent.id, typed.update, text[:4096], 0, typed.at)
-    attempts.add_grading(
-        s,
-        attempt,
-        judgement.verdict,
-        typed.at,
-        read_as=judgement.read_as[:400],
-        reason=judgement.reason,
-        misstep=judgement.misstep,
-        free=True,
-    )
+    keep(s, sent, typed, text, judgement, free=True)
     days.change_item(s, sent.id, state=ItemState.NOTED)
-    days.change_day(s, day.id, last_reply_at=typed.at)
+    work(s, day, typed)
     if day.notes.get("typing_again"):
         return _typed_again(s, here, days.day(s, day.id), sent)
     items = days.items_of(s, day.id, Part.TEST)

@@ -55,17 +55,7 @@ def grade(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed, text
     not_started = judgement.not_started
     free = judgement.verdict is not Verdict.WRONG and not (not_started and sent.not_started)
 
-    attempt = attempts.add_attempt(s, sent.id, typed.update, text[:4096], sent.hints, typed.at)
-    attempts.add_grading(
-        s,
-        attempt,
-        judgement.verdict,
-        typed.at,
-        read_as=judgement.read_as[:400],
-        reason=judgement.reason,
-        misstep=judgement.misstep,
-        free=free,
-    )
+    keep(s, sent, typed, text, judgement, free=free)
     changes: dict[str, object] = {}
     match judgement.verdict:
         case Verdict.RIGHT:
@@ -93,6 +83,21 @@ def grade(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed, text
         relearn(s, here.school, sent.student)
     comes_back = over and come_back(s, here, day, after)
     return Graded(after, judgement, free, text, over, comes_back)
+
+
+def keep(s: Session, sent: Sent, typed: Typed, text: str, judgement: Judgement, *, free: bool) -> None:
+    """Store a reply as it was typed, and what was made of it. `free`: it costs no try."""
+    attempt = attempts.add_attempt(s, sent.id, typed.update, text[:4096], sent.hints, typed.at)
+    attempts.add_grading(
+        s,
+        attempt,
+        judgement.verdict,
+        typed.at,
+        read_as=judgement.read_as[:400],
+        reason=judgement.reason,
+        misstep=judgement.misstep,
+        free=free,
+    )
 
 
 def read_back(text: str, judgement: Judgement) -> str:

@@ -25,7 +25,7 @@ from bot.messages import (
 )
 from bot.planner.placement import NEAR, Answer, Placed, next_item, placed
 from bot.planner.plan import DayKind
-from bot.records import attempts, days, focus, people
+from bot.records import days, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish, end_wish, find_wish
@@ -35,6 +35,7 @@ from bot.school.drawing import draw_all
 from bot.school.school import School
 from bot.school.wishes import WishKind, in_force, of_kind
 from bot.school_day.asking import Here, show
+from bot.school_day.grading import keep, work
 from bot.vocabulary import DayId, Outcome, Part, SkillId, Verdict
 
 MINUTES = 30
@@ -98,18 +99,8 @@ def note_answer(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed
     if sent.state is ItemState.DONE or day.stage is not Stage.PLACING:
         return [NotForYou(to=here.chat, why="gone")]
     judgement = judge(text, sent.item.key)
-    attempt = attempts.add_attempt(s, sent.id, typed.update, text[:4096], 0, typed.at)
-    attempts.add_grading(
-        s,
-        attempt,
-        judgement.verdict,
-        typed.at,
-        read_as=judgement.read_as[:400],
-        reason=judgement.reason,
-        misstep=judgement.misstep,
-        free=True,
-    )
-    days.change_day(s, day.id, last_reply_at=typed.at)
+    keep(s, sent, typed, text, judgement, free=True)
+    work(s, day, typed)
     if judgement.verdict is Verdict.UNREADABLE:
         form = sent.item.key.form
         return [

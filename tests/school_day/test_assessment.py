@@ -134,3 +134,12 @@ def test_what_was_missed_comes_back_on_the_next_day(tested: Somebody) -> None:
 
     assert sum(each.template in missed for each in review) >= 2
     assert {each.why for each in review if each.template in missed} & {"comeback", "yesterday"}
+
+
+def test_time_at_work_is_kept_for_the_record_though_there_is_no_clock(tested: Somebody) -> None:
+    opened(tested)
+    before = tested.day().seconds
+    for _ in range(3):
+        tested.group.later(60)
+        tested.answers(shown(tested))
+    assert tested.day().seconds == before + 180

@@ -223,3 +223,11 @@ def test_patches_are_practised_more_for_a_while(placing: Somebody, group: Group)
         on = days.day(s, placing.day().id).date
         kinds = [w.kind for w in wishes_for(s, student.id, student.household, student.tutor, on, on)]
     assert "more" in kinds
+
+
+def test_time_at_work_is_kept_for_the_record(placing: Somebody, group: Group) -> None:
+    placing.starts()
+    for _ in range(3):
+        group.later(60)
+        placing.answers(question(placing))
+    assert placing.day().seconds == 180
