@@ -29,6 +29,7 @@ class Paper(StrEnum):
     GLOSSARY = "glossary"
     FORMULAS = "formulas"
     MATERIALS = "materials"
+    SCHEDULE = "schedule"
 
 
 def add_to(app: typer.Typer) -> None:
@@ -44,7 +45,8 @@ def print_course(
     big: Annotated[bool, typer.Option("--big", help="Larger type.")] = False,
     content: Content = FOLDER,
 ) -> None:
-    """Print a paper about the course as PDF: scope, standards, glossary, formulas or materials.
+    """Print a paper about the course as PDF: scope, standards, glossary, formulas, materials or
+    the schedule of tests.
 
     evensum print-course glossary --language es --out glosario.pdf
 

@@ -12,7 +12,14 @@ from itertools import groupby
 
 from bot.course.standards import Coverage, Met, coverage
 from bot.course.year import Course
-from bot.pictures.course_papers import FormulaSheet, Glossary, Materials, ScopeAndSequence, StandardsTable
+from bot.pictures.course_papers import (
+    FormulaSheet,
+    Glossary,
+    Materials,
+    ScopeAndSequence,
+    StandardsTable,
+    TestsToCome,
+)
 from bot.pictures.papers import Look
 
 Words = Mapping[str, str]
@@ -44,6 +51,14 @@ NEEDED = (
     "glossary-title",
     "formulas-title",
     "materials-title",
+    "schedule-title",
+    "schedule-intro",
+    "schedule-covers",
+    "schedule-final",
+    "schedule-final-calculator",
+    "after",
+    "test",
+    "covers",
 )
 
 Paper = tuple[str, object]
@@ -167,11 +182,31 @@ def _often(row: tuple[str, list[str]]) -> tuple[int, str]:
     return -len(row[1]), row[0]
 
 
+def schedule(course: Course, words: Words, look: Look) -> Paper:
+    """The tests of the year: after which lesson each may be opened, and what it asks for."""
+    titles = {lesson.id: f"{lesson.n}. {lesson.title}" for lesson in course.lessons}
+    rows = []
+    for test in course.tests:
+        if test.after not in titles:
+            continue
+        if test.final:
+            covers = words["schedule-final-calculator" if test.calculator else "schedule-final"]
+        else:
+            covers = words["schedule-covers"]
+        first, last = (titles.get(lesson, lesson) for lesson in test.new)
+        covers = covers.replace("FIRST", first).replace("LAST", last).replace("COUNT", str(test.items))
+        rows.append((titles[test.after], test.title, covers))
+    headed = {**words, "date": words["after"]}
+    intro = [words["schedule-intro"]]
+    return "tests-to-come", TestsToCome(words["schedule-title"], rows, course.title, intro, headed, look)
+
+
 PAPERS: Mapping[str, Make] = {
     "scope": scope,
     "standards": standards,
     "glossary": glossary,
     "formulas": formulas,
     "materials": materials,
+    "schedule": schedule,
 }
 """Every paper by the name it is asked for."""

@@ -69,3 +69,10 @@ def test_standards_name_lessons_and_what_is_met(tmp_path: Path) -> None:
     written = text(made(tmp_path, "standards"))
     assert "6.NS.B.4" in written and "Greatest common factor" in written
     assert "Grade 6: 47 of 47" in written
+
+
+def test_the_schedule_names_every_test_with_its_lesson_and_what_it_asks_for(tmp_path: Path) -> None:
+    written = text(made(tmp_path, "schedule"))
+    assert [test.title for test in COURSE.tests if test.title not in written] == []
+    assert "with a calculator" in written and "without a calculator" in written
+    assert "Place value and rounding" in written
