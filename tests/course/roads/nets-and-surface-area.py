@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from functools import cache
 from itertools import product
 
 
+@cache
 def _surface(a, b, h):
     cubes = set(product(range(int(a)), range(int(b)), range(int(h))))
     sides = [(1, 0, 0), (-1, 0, 0), (0, 1, 0), (0, -1, 0), (0, 0, 1), (0, 0, -1)]

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from fractions import Fraction
+from itertools import accumulate, repeat
 
 
 def _laid_off(times, each):
-    return sum([Fraction(each)] * int(times))
+    each = Fraction(each)
+    return Fraction(sum([each.numerator] * int(times)), each.denominator)
 
 
 def how_far_is_it(d, k):
@@ -41,4 +43,4 @@ def floor_of_the_room(a, b, k):
 
 def at_another_scale(a, k, h):
     way = _laid_off(a, k)
-    return [cm for cm in range(1, 500) if _laid_off(cm, h) == way]
+    return [cm for cm, far in enumerate(accumulate(repeat(Fraction(h), 499)), 1) if far == way]
