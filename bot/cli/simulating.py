@@ -38,8 +38,18 @@ def simulate(
     ] = "many-traces",
     as_json: Annotated[bool, typer.Option("--json", help="One JSON object, one value a student.")] = False,
     content: Annotated[
-        Path | None, typer.Option(help="Folder of the written course; by default the one beside the program.")
+        Path | None,
+        typer.Option(
+            help="Folder of the written course, by default the one beside the program: its templates with the "
+            "skills that each really needs."
+        ),
     ] = None,
+    sequence: Annotated[
+        bool,
+        typer.Option(
+            "--sequence", help="Six made-up templates a lesson, each of exactly the lesson's skills, instead."
+        ),
+    ] = False,
     plots: Annotated[Path | None, typer.Option(help="Folder for plots.")] = None,
     placement: Annotated[
         bool, typer.Option("--placement", help="Place the students instead of living a year.")
@@ -59,8 +69,9 @@ def simulate(
 
     from bot.simulation.report import StudentClassError, run_years
 
+    folder = None if sequence else content or CONTENT
     if placement:
-        _place(student, students, seed, processes)
+        _place(student, students, seed, processes, folder)
         return
     chosen = list(dict.fromkeys(policy or ["planner", "fixed-lags", "random", "massed", "boxes"]))
     unknown = [name for name in chosen if name not in POLICIES]
@@ -79,7 +90,7 @@ def simulate(
                 seed,
                 processes,
                 tick=lambda: progress.advance(task),
-                content=content or CONTENT,
+                content=folder,
             )
     except StudentClassError as error:
         _stop(str(error))
@@ -87,12 +98,19 @@ def simulate(
         objects = [run.as_json(days) for run in runs]
         typer.echo(json.dumps(objects[0] if len(objects) == 1 else {"runs": objects}))
     else:
-        _print_table(runs, students, days, student)
+        _print_table(runs, students, days, student, _name_of(folder))
     if plots is not None:
         _draw(runs, plots, console)
 
 
-def _place(student: str, students: int, seed: int, processes: int) -> None:
+def _name_of(folder: Path | None) -> str:
+    from bot.simulation.course import read_sequence
+    from bot.simulation.report import course_at
+
+    return "made-up templates" if course_at(folder) == read_sequence() else "templates of the written course"
+
+
+def _place(student: str, students: int, seed: int, processes: int, folder: Path | None) -> None:
     from statistics import fmean
 
     from bot.planner.blueprint import read_result
@@ -101,7 +119,7 @@ def _place(student: str, students: int, seed: int, processes: int) -> None:
     from bot.simulation.report import StudentClassError
 
     try:
-        found = place_many(student, students, seed, processes)
+        found = place_many(student, students, seed, processes, folder)
     except StudentClassError as error:
         _stop(str(error))
     near = read_result(sum(abs(one.start - one.truth) <= NEAR for one in found), len(found))
@@ -112,7 +130,7 @@ def _place(student: str, students: int, seed: int, processes: int) -> None:
     )
 
 
-def _print_table(runs: Sequence[Run], students: int, days: int, student: str) -> None:
+def _print_table(runs: Sequence[Run], students: int, days: int, student: str, course: str) -> None:
     from rich.console import Console
     from rich.table import Table
 
@@ -124,7 +142,8 @@ def _print_table(runs: Sequence[Run], students: int, days: int, student: str) ->
     first = runs[0]
     console = Console()
     title = (
-        f"{students} students ({student}), {days} school days, {first.items} items a day, seed {first.seed}"
+        f"{students} students ({student}), {days} school days, {first.items} items a day, seed {first.seed}; "
+        f"{course}"
     )
     table = Table(
         title=title, caption="Percent, mean and 95 % interval; gap in school days; minutes of review a day"

@@ -136,19 +136,30 @@ def gain(memory: Memory, at: date, ahead: int, relied_on: float = math.inf) -> f
     stability, difficulty = min(memory.stability, relied_on), memory.difficulty
     now = recall_after(stability, gone)
     idle = recall_after(stability, gone + ahead)
+    right = _after_right(stability, difficulty, gone)
     if gone == 0:
-        right = stability * max(1.0, math.exp(_W[17] * _W[18]) * stability ** -_W[19])
         wrong = stability * math.exp(_W[17] * (_W[18] - 2)) * stability ** -_W[19]
         now = 0.8  # a curve that starts at 1 knows nothing of the first hour; what a lesson leaves is less
     else:
-        right = stability * (
-            1 + math.exp(_W[8]) * (11 - difficulty) * stability ** -_W[9] * (math.exp((1 - now) * _W[10]) - 1)
-        )
         wrong = min(
             _W[11] * difficulty ** -_W[12] * ((stability + 1) ** _W[13] - 1) * math.exp((1 - now) * _W[14]),
             stability / math.exp(_W[17] * _W[18]),
         )
     return now * recall_after(right, ahead) + (1 - now) * recall_after(max(wrong, 0.001), ahead) - idle
+
+
+def _after_right(stability: float, difficulty: float, gone: int) -> float:
+    """Stability after a first-try success, `gone` days after the skill was last met: what the library says.
+
+    Said here once more because making and copying the library's cards takes most of a simulated year.
+    """
+    if gone <= 0:
+        times = max(1.0, math.exp(_W[17] * _W[18]) * math.pow(stability, -_W[19]))
+    else:
+        lost = 1 - recall_after(stability, gone)
+        room = (11 - difficulty) * math.pow(stability, -_W[9])
+        times = 1 + math.exp(_W[8]) * room * (math.exp(lost * _W[10]) - 1)
+    return stability * times
 
 
 def replay(
@@ -185,12 +196,9 @@ def _chance(memory: Memory | None, at: date) -> float:
 
 def _refreshed(memory: Memory, at: date) -> Memory:
     """Part of a practice: the stability moves part of the way, and so does the day it was last met."""
-    full = remember(memory, memory.skill, Evidence(Outcome.FIRST_TRY), at)
-    assert full is not None
-    moved = memory.last + CONTAINED * (at - memory.last)
-    return replace(
-        memory, stability=memory.stability + CONTAINED * (full.stability - memory.stability), last=moved
-    )
+    full = _after_right(memory.stability, memory.difficulty, (at - memory.last).days)
+    stability = memory.stability + CONTAINED * (full - memory.stability)
+    return replace(memory, stability=stability, last=memory.last + CONTAINED * (at - memory.last))
 
 
 def _noon(day: date) -> datetime:

@@ -19,6 +19,7 @@ from bot.planner.table import (
     chance_of,
     is_picked,
     lay,
+    most_of,
     reason_for,
     take,
     worth_of,
@@ -158,13 +159,23 @@ def _due_by_coverage(table: Table, per_day: int) -> list[SkillId]:
 
 
 def _by_worth(table: Table, count: int) -> None:
-    """The next best again and again; a worth only falls while picks are made, so old ones serve as bounds."""
+    """The next best again and again; a worth only falls while picks are made, so old ones serve as bounds.
+
+    Templates of the same skills stand in line together, by what the skills are worth, and are told apart only
+    when it is their turn: most of them never come up on a day.
+    """
     left_over: list[Template] = []
-    line = [(-worth_of(table, template), template.id) for template in table.open.values()]
+    line = [
+        (-most_of(table, skills), alike[0].id, tuple(alike)) for skills, alike in _by_skills(table).items()
+    ]
     heapify(line)
     while line and len(table.picked) < count:
-        bound, name = heappop(line)
-        template = table.open[name]
+        bound, name, alike = heappop(line)
+        if len(alike) > 1:
+            for one in alike:
+                heappush(line, (-worth_of(table, one), one.id, (one,)))
+            continue
+        template = alike[0]
         if is_picked(table, template):
             continue
         if table.per_lesson[template.lesson] >= SAME_LESSON:
@@ -172,11 +183,18 @@ def _by_worth(table: Table, count: int) -> None:
             continue
         worth = worth_of(table, template)
         if -worth > bound and line and -worth > line[0][0]:
-            heappush(line, (-worth, name))
+            heappush(line, (-worth, name, alike))
             continue
         take(table, template, reason_for(table, template))
     for template in left_over[: count - len(table.picked)]:
         take(table, template, reason_for(table, template))
+
+
+def _by_skills(table: Table) -> dict[tuple[SkillId, ...], list[Template]]:
+    found: dict[tuple[SkillId, ...], list[Template]] = {}
+    for template in table.open.values():
+        found.setdefault(template.skills, []).append(template)
+    return found
 
 
 def _best_for(table: Table, skill: SkillId) -> Template | None:

@@ -8,6 +8,7 @@ than a guess.
 from __future__ import annotations
 
 from collections import Counter
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -123,11 +124,16 @@ def lay(
     return table
 
 
+def most_of(table: Table, skills: Sequence[SkillId]) -> float:
+    """What an item of these skills is worth at most."""
+    return sum(table.worth.get(skill, 0.05) for skill in skills)
+
+
 def worth_of(table: Table, template: Template) -> float:
     """Summed over the item's skills; a template used today or lately, or of the wrong level, counts a little
     less.
     """
-    worth = sum(table.worth.get(skill, 0.05) for skill in template.skills)
+    worth = most_of(table, template.skills)
     since = table.history.school_day - table.last_used.get(template.id, -100)
     if since < 10:
         worth *= 0.9 + 0.01 * since

@@ -5,7 +5,7 @@ templates.
 from __future__ import annotations
 
 import json
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from importlib.resources import files
 from pathlib import Path
 from typing import TypedDict
@@ -41,7 +41,8 @@ def syllabus_at(folder: Path | None) -> Syllabus:
     """The written course with its templates' real skill lists, if every lesson of the sequence is written.
 
     Else, or without a folder, the sequence. Of the written course only what simulation takes part in is kept:
-    no tests, no hands-on lessons, nothing that stands before lesson 1.
+    no tests, no hands-on lessons, nothing that stands before lesson 1, no skill that belongs to earlier years
+    (a student class was told of the lessons' skills only).
     """
     sequence = read_sequence()
     if folder is None or not folder.is_dir():
@@ -52,7 +53,13 @@ def syllabus_at(folder: Path | None) -> Syllabus:
         return sequence
     if [lesson.n for lesson in written.lessons] != [lesson.n for lesson in sequence.lessons]:
         return sequence
-    return Syllabus(written.lessons, tuple(t for t in written.templates if t.id not in written.before))
+    taught = written.taught_by
+    within = (
+        replace(template, skills=tuple(skill for skill in template.skills if skill in taught))
+        for template in written.templates
+        if template.id not in written.before
+    )
+    return Syllabus(written.lessons, tuple(template for template in within if template.skills))
 
 
 def course_rows(syllabus: Syllabus) -> list[CourseRow]:

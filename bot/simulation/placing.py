@@ -7,13 +7,14 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from concurrent.futures import ProcessPoolExecutor
 from dataclasses import dataclass
+from pathlib import Path
 from random import Random
 
 from bot.planner.placement import READY, SUCCESSORS, Answer, next_item, placed
 from bot.planner.syllabus import Syllabus
-from bot.simulation.course import course_rows, read_sequence
+from bot.simulation.course import course_rows
 from bot.simulation.policies import FIRST_DAY, Boxes
-from bot.simulation.report import StudentClassError, student_class
+from bot.simulation.report import StudentClassError, course_at, student_class
 from bot.simulation.students import Student
 
 REVIEW = 24
@@ -31,22 +32,28 @@ class Placing:
     sure: float
 
 
-def place_many(student: str, count: int, seed: int, processes: int = 2) -> list[Placing]:
-    """Place `count` students of one of `OWN_STUDENTS`, or of a class from a file that has `chance`."""
+def place_many(
+    student: str, count: int, seed: int, processes: int = 2, content: Path | None = None
+) -> list[Placing]:
+    """Place `count` students of one of `OWN_STUDENTS`, or of a class from a file that has `chance`.
+
+    `content` is the written course's folder; without it, or if it isn't whole, the sequence stands in.
+    """
     if not hasattr(student_class(student), "chance"):
         raise StudentClassError(
             f"{student} has no chance(skill, day), from which the true place could be read."
         )
-    jobs = [(student, seed * 100_000 + k) for k in range(count)]
+    course_at(content)  # once here, so that processes that are forked find it read
+    jobs = [(student, content, seed * 100_000 + k) for k in range(count)]
     if processes <= 1:
         return list(map(_place, jobs))
     with ProcessPoolExecutor(processes) as pool:
         return list(pool.map(_place, jobs, chunksize=4))
 
 
-def _place(job: tuple[str, int]) -> Placing:
-    student, seed = job
-    return place(student_class(student), read_sequence(), seed)
+def _place(job: tuple[str, Path | None, int]) -> Placing:
+    student, content, seed = job
+    return place(student_class(student), course_at(content), seed)
 
 
 def place(make: Callable[[int, Sequence[object]], Student], syllabus: Syllabus, seed: int) -> Placing:

@@ -11,6 +11,7 @@ Parameters are assumed, not measured: chosen so that fixed lags end the year nea
 from __future__ import annotations
 
 import math
+from array import array
 from collections.abc import Sequence
 from random import Random
 from typing import Protocol
@@ -130,19 +131,23 @@ class ManyTraces(Person):
 
     def __init__(self, seed: int, course: Sequence[CourseRow]) -> None:
         super().__init__(seed, course)
-        self.traces: dict[str, list[tuple[int, float, float]]] = {}
+        self.traces: dict[str, array[float]] = {}  # day, weight and fading of each, in a row: quick to copy
         self.need = {skill: self.NEED - math.log(ease) for skill, ease in self.ease.items()}
 
     def chance(self, skill: str, day: int) -> float:
         if skill not in self.traces:
             return 0.0
-        total = sum(weight * (day - met + 0.5) ** -fade for met, weight, fade in self.traces[skill])
+        row = self.traces[skill]
+        total = sum(
+            weight * (day - met + 0.5) ** -fade
+            for met, weight, fade in zip(row[0::3], row[1::3], row[2::3], strict=True)
+        )
         return 1 / (1 + math.exp((self.need[skill] - math.log(total)) / self.NOISE))
 
     def _meet(self, skill: str, day: int, ground: float) -> None:
-        self.traces[skill] = [(day, 0.5 + 1.5 * ground, self.FADE + self.FADE_MORE)]
+        self.traces[skill] = array("d", (day, 0.5 + 1.5 * ground, self.FADE + self.FADE_MORE))
 
     def _practise(self, skill: str, day: int, right: bool, worth: float) -> None:
         if skill in self.traces:
             fade = self.FADE + self.FADE_MORE * self.chance(skill, day)
-            self.traces[skill].append((day, (1.0 if right else 0.6) * worth, fade))
+            self.traces[skill].extend((day, (1.0 if right else 0.6) * worth, fade))

@@ -124,6 +124,18 @@ def test_a_later_skill_refreshes_the_earlier_one_inside_it_a_little():
     assert EARLIER not in remember_item({EARLIER: held}, (SKILL,), inside, Evidence(Outcome.UNSOLVED), MONDAY)
 
 
+@given(memory, st.integers(0, 300))
+def test_a_refreshed_skill_gets_a_tenth_of_what_the_library_gives_for_a_practice(held, gone):
+    at = held.last + timedelta(days=gone)
+    refreshed = remember_item({SKILL: held}, (OTHER,), {OTHER: (SKILL,)}, Evidence(Outcome.FIRST_TRY), at)[
+        SKILL
+    ]
+    whole = remember(held, SKILL, Evidence(Outcome.FIRST_TRY), at)
+    tenth = held.stability + 0.1 * (whole.stability - held.stability)
+    assert refreshed.stability == pytest.approx(tenth)
+    assert refreshed.last == held.last + 0.1 * timedelta(days=gone)
+
+
 events = st.lists(
     st.tuples(
         st.integers(0, 60).map(lambda n: MONDAY + timedelta(days=n)),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import pickle
+from pathlib import Path
 from random import Random
 
 import pytest
@@ -73,6 +74,13 @@ def test_the_sequence_is_whole(course):
 
 def test_a_course_that_is_not_whole_gives_way_to_the_sequence(course, tmp_path):
     assert syllabus_at(None) == syllabus_at(tmp_path) == syllabus_at(tmp_path / "missing") == course
+
+
+def test_of_the_written_course_only_skills_are_asked_that_a_student_class_was_told_of():
+    written = syllabus_at(Path(__file__).parents[2] / "content")
+    told = {skill for row in course_rows(written) for skill in row["skills"]}
+    assert all(template.skills and told.issuperset(template.skills) for template in written.templates)
+    assert any(len(template.skills) > 1 for template in written.templates)
 
 
 def test_a_year_of_180_days_teaches_every_lesson_in_order(course):
@@ -164,7 +172,7 @@ def test_the_interval_is_students_t():
 
 def run(*words):
     # A folder without a course, so that what is tested doesn't change while lessons are written.
-    return CliRunner().invoke(whole_app(), ["simulate", "--processes", "1", "--content", "none", *words])
+    return CliRunner().invoke(whole_app(), ["simulate", "--processes", "1", "--sequence", *words])
 
 
 def whole_app():
