@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from fractions import Fraction
 
 from bot.answers.expected import Expected
@@ -10,18 +9,19 @@ from bot.answers.marks import digits_for_letters, plain_marks
 from bot.answers.spoken import HAS_WORDS, number_words, spoken
 from bot.answers.units import Unit, Wanted, is_unit
 from bot.maths import Unreadable
+from bot.maths.patterns import regex
 from bot.maths.read import LONGEST
 
-_SPACED_BAR = re.compile(r" ?/ ?")
-_CALCULATOR = re.compile(r"(?<![a-z])(\d*\.?\d+) ?e ?([-+]?) ?(\d+)(?![\d.])")
-_TIMES_X = re.compile(r"(?<=[\d)π]) ?x ?(?=[-√π(]?[\d.(√π])")
-_CURRENCY_FIRST = re.compile(
+_SPACED_BAR = regex(r" ?/ ?")
+_CALCULATOR = regex(r"(?<![a-z])(\d*\.?\d+) ?e ?([-+]?) ?(\d+)(?![\d.])")
+_TIMES_X = regex(r"(?<=[\d)π]) ?x ?(?=[-√π(]?[\d.(√π])")
+_CURRENCY_FIRST = regex(
     r"(us\$|usd|[$€£¥]) ?(-?) ?((?:\d[\d.,]*(?: \d{3})*(?: ?/ ?\d+)?|\.\d+)(?: \d+/\d+)?)"
 )
-_PERCENT_FIRST = re.compile(r"^%(?:age)?[ :]*(-?[\d.]+(?: ?/ ?\d+)?(?: \d+/\d+)?)$")
-_JOINED = re.compile(r"(?<=\d) ?(?:_|&|and|y) ?(?=\d+ ?/ ?\d)")
-_HYPHENED = re.compile(r"(?<![\d/.])(\d+)( ?)-( ?)(\d+)/(\d+)(?![\d/.])")
-_BELOW = re.compile(
+_PERCENT_FIRST = regex(r"^%(?:age)?[ :]*(-?[\d.]+(?: ?/ ?\d+)?(?: \d+/\d+)?)$")
+_JOINED = regex(r"(?<=\d) ?(?:_|&|and|y) ?(?=\d+ ?/ ?\d)")
+_HYPHENED = regex(r"(?<![\d/.])(\d+)( ?)-( ?)(\d+)/(\d+)(?![\d/.])")
+_BELOW = regex(
     r"\b(?:below|under|beneath|bajo|por debajo de|debajo de)(?: the)? (?:zero|0|sea|ground|freezing|cero|"
     r"el nivel del mar|nivel del mar)"
     r"(?: level)?\b|"
@@ -29,35 +29,35 @@ _BELOW = re.compile(
     r"(?<=\d) below$|(?<=°) below$|(?<=degrees) below$|(?<=meters) below$|(?<=feet) below$|"
     r"(?<=ft) below$|(?<=m) below$"
 )
-_HYPHEN_UNIT = re.compile(r"(?<=\d)-(?=[a-z]{2})")
-_PER_NUMBER = re.compile(r"(?<=\d) per (?=\d)")
-_POWER_BEFORE_UNIT = re.compile(r"(?<=\d) (squared|cubed)(?= [a-z]{2})")
-_ONE_AND_A_HALF = re.compile(r"(?:^|\b(?:an?|one|1|una?) )([a-z]+) (?:and a half|y medi[ao])$")
-_OF_A = re.compile(r"(?<=\d) (?:of|de) (?:an? |una? )?(?=[a-z]{2})")
-_K = re.compile(r"(?<=\d)k(?![a-z])")
-_SENTENCE = re.compile(r"[a-z] [a-z\d$]|\d [a-z]{2,} [a-z]")
-_AS_A = re.compile(
+_HYPHEN_UNIT = regex(r"(?<=\d)-(?=[a-z]{2})")
+_PER_NUMBER = regex(r"(?<=\d) per (?=\d)")
+_POWER_BEFORE_UNIT = regex(r"(?<=\d) (squared|cubed)(?= [a-z]{2})")
+_ONE_AND_A_HALF = regex(r"(?:^|\b(?:an?|one|1|una?) )([a-z]+) (?:and a half|y medi[ao])$")
+_OF_A = regex(r"(?<=\d) (?:of|de) (?:an? |una? )?(?=[a-z]{2})")
+_K = regex(r"(?<=\d)k(?![a-z])")
+_SENTENCE = regex(r"[a-z] [a-z\d$]|\d [a-z]{2,} [a-z]")
+_AS_A = regex(
     r"\b(?:as|in|como|en) (?:an? |un |una )?(?:decimal|fraction|percent|percentage|mixed number|whole number|"
     r"number|fraccion|porcentaje|numero mixto)\b(?! of)"
 )
-_EACH_ONE = re.compile(r"\b(each|every|cada) (?:one|una?o?)\b(?! (?:third|half|fourth|fifth))")
-_FOR_EACH = re.compile(
+_EACH_ONE = regex(r"\b(each|every|cada) (?:one|una?o?)\b(?! (?:third|half|fourth|fifth))")
+_FOR_EACH = regex(
     r" (?:for|in) (?:each|every|one|1|an?) (?=hour|minute|second|day|week|pound|lb|kilo|litre|liter|hora|libra)"
 )
-_WHOLES = re.compile(r"(?<=\d) wholes?(?= )|(?<!\ba )\b(?:un|una|el|la) (?=\d)")
-_LAST_IS = re.compile(
+_WHOLES = regex(r"(?<=\d) wholes?(?= )|(?<!\ba )\b(?:un|una|el|la) (?=\d)")
+_LAST_IS = regex(
     r"^.*\b(?:is|are|was|were|equals|es|son|mide|measures|gets|costs|cuesta|recibe|quedan?) "
     r"((?:about |only |just |now )?[-+$]?\d[^=]*)$"
 )
-_LEFT_OVER = re.compile(r"(?<=\d) (?:left over|times)$")
-_ONE_THING = re.compile(r"\bone ([a-z]{3,})\b")
-_PER_HOUR = re.compile(r"(?<![a-z])(k?m)(?:p/h|/ph)\b")
-_UPPER_COMMA = re.compile(r"(?<=\d)'(?=\d)")
-_ENDING = re.compile(r"(?<![\d/])(\d+) (\d+)(?:ths?|rds?|nds?)\b")
-_PIE = re.compile(r"(?<![a-z])pie(?![a-z])")
-_DEGREE_O = re.compile(r"(?<![\d.,])(\d+)o$")
-_BARS = re.compile(r"\|([^|]*)\|")
-_DANGLING = re.compile(r"\b(?:and|or|plus|minus|times|over|point|y|mas|menos|negative|remainder) *$")
+_LEFT_OVER = regex(r"(?<=\d) (?:left over|times)$")
+_ONE_THING = regex(r"\bone ([a-z]{3,})\b")
+_PER_HOUR = regex(r"(?<![a-z])(k?m)(?:p/h|/ph)\b")
+_UPPER_COMMA = regex(r"(?<=\d)'(?=\d)")
+_ENDING = regex(r"(?<![\d/])(\d+) (\d+)(?:ths?|rds?|nds?)\b")
+_PIE = regex(r"(?<![a-z])pie(?![a-z])")
+_DEGREE_O = regex(r"(?<![\d.,])(\d+)o$")
+_BARS = regex(r"\|([^|]*)\|")
+_DANGLING = regex(r"\b(?:and|or|plus|minus|times|over|point|y|mas|menos|negative|remainder) *$")
 
 
 def rewritten(text: str, want: Expected | None, form: str, asked: Wanted | None) -> tuple[str, bool]:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from fractions import Fraction
 
@@ -11,6 +10,7 @@ from bot.answers.expected import Expected
 from bot.answers.units import PERCENT, Unit, Wanted, counting, singular, tokens_of, unit_at
 from bot.maths import Tree, Undefined, Unreadable
 from bot.maths.exact import Beyond, Quotient, multiplied, normal_form, plus
+from bot.maths.patterns import regex
 from bot.maths.read import read_normal
 from bot.maths.tree import Divide, Negative
 
@@ -61,7 +61,7 @@ _AFTER_IN = frozenset(
 )
 
 
-_PLAIN = re.compile(r"-?\d{1,15}(?:/\d{1,15})?")
+_PLAIN = regex(r"-?\d{1,15}(?:/\d{1,15})?")
 
 
 def read_amounts(text: str, want: Expected | None, form: str, asked: Wanted | None = None) -> list[Amount]:

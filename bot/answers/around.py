@@ -7,42 +7,44 @@ from __future__ import annotations
 
 import re
 
-WORD = re.compile(r"[a-z]{2}")
-DIGIT = re.compile(r"\d")
+from bot.maths.patterns import regex
+
+WORD = regex(r"[a-z]{2}")
+DIGIT = regex(r"\d")
 
 _ACCENTS = str.maketrans("áàâäãéèêëíìîïóòôöõúùûüñç", "aaaaaeeeeiiiiooooouuuunc")
-_APOSTROPHE = re.compile(r"(?<=[a-z])'(?=[a-z])")
-_SPACES = re.compile(r" {2,}")
-_REASON = re.compile(
+_APOSTROPHE = regex(r"(?<=[a-z])'(?=[a-z])")
+_SPACES = regex(r" {2,}")
+_REASON = regex(
     r"\b(?:because|becuase|becouse|becaus|becuz|bcuz|bcause|bcs|bc|cuz|coz|since|porque|por que|ya que|"
     r"check(?:ed|ing)?\b(?! )|check:? (?=[-\d(])|"
     r"puesto que|dado que)\b.*",
     re.DOTALL,
 )
-_AGAIN = re.compile(
+_AGAIN = regex(
     r"[ ,.;:!]*\b(?:no,? (?:wait|sorry|espera)|wait,? no|oh wait|oh no|i mean|i meant|actually|oops|ups|"
     r"whoops|sorry|"
     r"my bad|scratch that|correction|change that to|changed my mind|espera|perdon|digo|quiero decir|"
     r"quise decir|"
     r"mejor dicho|wait)\b(?:[ ,;:!]|\.(?![\d(]))*"
 )
-_NO = re.compile(
+_NO = regex(
     r"[ ,.;:!]+(?:no|nope)\b(?![ ,.;:!]*(?:more|less|great|few|big|small|sol|wait|rem|res|left|answ|real|num|"
     r"val|hay|"
     r"tiene|men|may|mas|es may|es men|puede|debe|exis|equal))(?:[ ,;:!]|\.(?![\d(]))*"
 )
-_NOT = re.compile(r"^(.*\d\S*)[ ,]+(?:not|and not|isnt) \S*\d.*$")
-_NOT_BUT = re.compile(r"^(?:its )?not -?[\d./]+(?:,| but) (?:its )?(?=[-\d])")
-_SO = re.compile(
+_NOT = regex(r"^(.*\d\S*)[ ,]+(?:not|and not|isnt) \S*\d.*$")
+_NOT_BUT = regex(r"^(?:its )?not -?[\d./]+(?:,| but) (?:its )?(?=[-\d])")
+_SO = regex(
     r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)"
     r"(?:[ ,;:]|\.(?![\d(]))*"
 )
-_OR_SO = re.compile(r"[ ,]+or (?:so|something)\b")
-_OR = re.compile(
+_OR_SO = regex(r"[ ,]+or (?:so|something)\b")
+_OR = regex(
     r" *(?:\bor maybe\b|\bor even\b|\bor else\b|\bor\b|\bo tal vez\b|\bo quizas?\b|\?+(?= ?[^ ?]))[ ,]*"
 )
-_O = re.compile(r"(?<=[\d%)]) o (?=[-+$(]?\d)")
-_HELP = re.compile(
+_O = regex(r"(?<=[\d%)]) o (?=[-+$(]?\d)")
+_HELP = regex(
     r"\b(?:idk|i dk|dunno|i (?:dont|do not|donot|dnt) (?:really |even )?(?:know|kno|no|get|understand|"
     r"remember|have)|"
     r"dont (?:know|kno|get|understand)|no idea|no clue|havent (?:a|any) (?:idea|clue)|"
@@ -59,7 +61,7 @@ _WHOLE_HELP = frozenset(
     ("?", "??", "???", "????", "what", "what?", "huh", "huh?", "how", "how?", "wut", "stuck", "confused", "next",
      "hard", "its hard", "que", "que?", "como", "como?", "no puedo", "dont know", "not a clue", "ayuda", "sos", "lost")
 )  # fmt: skip
-_LEAD = re.compile(
+_LEAD = regex(
     r"(?:(?:the |my |our |la |el |mi )?(?:final |correct |right |new )?"
     r"(?:answer|anwser|awnser|asnwer|ans|answers|solution|solutions|result|respuesta|respuestas|solucion|"
     r"resultado|equation|"
@@ -82,7 +84,7 @@ _LEAD = re.compile(
     r"equals|equal to|be|to be|like|just|solve|simplify|simplified|now|question|number \d+ is|sure|easy|a(?= ?:))"
     r"(?: ?[:,] ?| +|$)|[≈~] ?)+"
 )  # fmt: skip
-_TAIL = re.compile(
+_TAIL = regex(
     r"(?:[ ,.;:!?]+(?:i think|i believe|i guess|i hope|maybe|probably|right|correct|ok|okay|is that right|"
     r"is it right|"
     r"am i right|please|pls|lol|haha|hehe|thx|thanks|thank you|gracias|creo|verdad|final answer|is my answer|"
@@ -92,11 +94,11 @@ _TAIL = re.compile(
 )  # fmt: skip
 
 
-_PLACES = re.compile(r"\.\d+$")
-_POINT_FIRST = re.compile(r"\.[\d(]")
-_REPEATS = re.compile(r"\.\d+ ?\.\.+$")
-_DOTS_FIRST = re.compile(r" ?\.\.+")
-_SMILEY = re.compile(r"(?:^| )(?:[:;]['-]?[()dpo]+|xd+|<3|\^\^|:v)$")
+_PLACES = regex(r"\.\d+$")
+_POINT_FIRST = regex(r"\.[\d(]")
+_REPEATS = regex(r"\.\d+ ?\.\.+$")
+_DOTS_FIRST = regex(r" ?\.\.+")
+_SMILEY = regex(r"(?:^| )(?:[:;]['-]?[()dpo]+|xd+|<3|\^\^|:v)$")
 
 
 def small(text: str) -> str:

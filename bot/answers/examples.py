@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import tomllib
 from functools import cache
-from pathlib import Path
+
+from bot.answers.tables import table
 
 
 @cache
 def _table() -> dict[str, tuple[str, ...]]:
-    rows = tomllib.loads(Path(__file__).with_name("forms.toml").read_text(encoding="utf-8"))
+    rows = table("forms")
     return {form: tuple(row["examples"]) for form, row in rows.items()}
 
 

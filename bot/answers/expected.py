@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import lru_cache
@@ -10,6 +9,7 @@ from functools import lru_cache
 from bot.answers.units import Wanted, wanted
 from bot.maths import Tree, Undefined, Unreadable, normal, read
 from bot.maths.exact import Beyond, Quotient, approximate, normal_form
+from bot.maths.patterns import regex
 from bot.maths.tree import ending_places, letters_in
 
 
@@ -35,7 +35,7 @@ class Expected:
         return any(atom == "π" for term in self.form.top for atom, _ in term)
 
 
-_TIMES_TEN = re.compile(r"(?<=\d) ?x ?(?=10\b)")
+_TIMES_TEN = regex(r"(?<=\d) ?x ?(?=10\b)")
 
 
 class BadKey(ValueError):

@@ -17,6 +17,7 @@ from bot.answers.writing import content, factors_of, is_plain_number, simplified
 from bot.maths import Tree, Unreadable, letters_in, normal
 from bot.maths.algebra import equivalent, lifted, proportional
 from bot.maths.exact import Beyond, Sum, normal_form, plus, times
+from bot.maths.patterns import regex
 from bot.maths.read import LONGEST, read_normal
 from bot.maths.tree import Add, Equation, Listing, Number, Power, Subtract, every
 from bot.maths.value import Undefined
@@ -24,34 +25,34 @@ from bot.vocabulary import Verdict
 
 RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 
-_RUN = re.compile(r"[a-z]{2,}")
+_RUN = regex(r"[a-z]{2,}")
 _KEPT = frozenset(("abs", "sqrt"))
-_X_TIMES = re.compile(r"(?<=[a-z\d)]) ?x ?(?=[a-z\d(√π])|(?<=[a-wyz\d)]) x (?=-)")
-_LETTER_DIGIT = re.compile(r"(?<![a-z])([a-z])(\d+)(?![\d.])")
-_UNDER_BAR = re.compile(r"(\d+)/(\d*[a-z](?:\^\d+)?(?: ?[a-z](?:\^\d+)?)*)")
-_OF = re.compile(r"(?<=[\d%]) of (?=[a-z\d(])")
-_PART_OF = re.compile(r"(?<=\d) of (?=[a-z(])")
-_TWICE = re.compile(r"\b(?:twice|double|el doble de) (?=[a-z(])")
+_X_TIMES = regex(r"(?<=[a-z\d)]) ?x ?(?=[a-z\d(√π])|(?<=[a-wyz\d)]) x (?=-)")
+_LETTER_DIGIT = regex(r"(?<![a-z])([a-z])(\d+)(?![\d.])")
+_UNDER_BAR = regex(r"(\d+)/(\d*[a-z](?:\^\d+)?(?: ?[a-z](?:\^\d+)?)*)")
+_OF = regex(r"(?<=[\d%]) of (?=[a-z\d(])")
+_PART_OF = regex(r"(?<=\d) of (?=[a-z(])")
+_TWICE = regex(r"\b(?:twice|double|el doble de) (?=[a-z(])")
 _SIMPLE = r"([-a-z\d/^]+)"
 _PHRASES = (
-    (re.compile(rf"^{_SIMPLE} (?:less|fewer) than {_SIMPLE}$"), r"\2 - \1"),
-    (re.compile(rf"^{_SIMPLE} more than {_SIMPLE}$"), r"\2 + \1"),
-    (re.compile(rf"^subtract {_SIMPLE} from {_SIMPLE}$"), r"\2 - \1"),
-    (re.compile(rf"^add {_SIMPLE} to {_SIMPLE}$"), r"\2 + \1"),
-    (re.compile(rf"^multiply {_SIMPLE} by {_SIMPLE}$"), r"(\1) * (\2)"),
-    (re.compile(rf"^divide {_SIMPLE} by {_SIMPLE}$"), r"(\1)/(\2)"),
-    (re.compile(rf"\b(?:the )?sum of {_SIMPLE} and {_SIMPLE}"), r"(\1 + \2)"),
-    (re.compile(rf"\b(?:the )?difference (?:of|between) {_SIMPLE} and {_SIMPLE}"), r"(\1 - \2)"),
-    (re.compile(rf"\b(?:the )?product of {_SIMPLE} and {_SIMPLE}"), r"(\1 * \2)"),
-    (re.compile(rf"\b(?:the )?quotient of {_SIMPLE} and {_SIMPLE}"), r"(\1)/(\2)"),
+    (regex(rf"^{_SIMPLE} (?:less|fewer) than {_SIMPLE}$"), r"\2 - \1"),
+    (regex(rf"^{_SIMPLE} more than {_SIMPLE}$"), r"\2 + \1"),
+    (regex(rf"^subtract {_SIMPLE} from {_SIMPLE}$"), r"\2 - \1"),
+    (regex(rf"^add {_SIMPLE} to {_SIMPLE}$"), r"\2 + \1"),
+    (regex(rf"^multiply {_SIMPLE} by {_SIMPLE}$"), r"(\1) * (\2)"),
+    (regex(rf"^divide {_SIMPLE} by {_SIMPLE}$"), r"(\1)/(\2)"),
+    (regex(rf"\b(?:the )?sum of {_SIMPLE} and {_SIMPLE}"), r"(\1 + \2)"),
+    (regex(rf"\b(?:the )?difference (?:of|between) {_SIMPLE} and {_SIMPLE}"), r"(\1 - \2)"),
+    (regex(rf"\b(?:the )?product of {_SIMPLE} and {_SIMPLE}"), r"(\1 * \2)"),
+    (regex(rf"\b(?:the )?quotient of {_SIMPLE} and {_SIMPLE}"), r"(\1)/(\2)"),
 )
-_COMES_TO = re.compile(
+_COMES_TO = regex(
     r"^(?:to|into) (?=[-\d(])|^.*\b(?:(?:simplif(?:ies|y|ied)|factors?|reduces|comes|expands|works out|"
     r"se simplifica) (?:to|into|as|a)|becomes|"
     r"turns into|queda|is|es) (?=[-\d(a-z√])"
 )
-_THINGS = re.compile(r"[a-z]{4,}s")
-_LAST_WORD = re.compile(r"(?<=[\da-z)]) ([a-z]{3,})$")
+_THINGS = regex(r"[a-z]{4,}s")
+_LAST_WORD = regex(r"(?<=[\da-z)]) ([a-z]{3,})$")
 
 
 def read_expression(text: str, letters: frozenset[str]) -> Tree:
@@ -253,10 +254,10 @@ def _not_factored(tree: Tree, want: Expected) -> str:
 
 # Equations -------------------------------------------------------------------------------------------------
 
-_FUNCTION = re.compile(r"\b[fgh] ?\( ?([a-z]) ?\)")
-_LABEL_COLON = re.compile(r"^([a-z]) ?: ?(?=[-\da-z(])")
-_NAMED_LETTER = re.compile(r"^([a-z])[a-z]{2,}(?= ?=)")
-_EQUALS_WORD = re.compile(r"(?<=[a-z\d)]) (?:is|are|es|son) (?=[-\da-z(])")
+_FUNCTION = regex(r"\b[fgh] ?\( ?([a-z]) ?\)")
+_LABEL_COLON = regex(r"^([a-z]) ?: ?(?=[-\da-z(])")
+_NAMED_LETTER = regex(r"^([a-z])[a-z]{2,}(?= ?=)")
+_EQUALS_WORD = regex(r"(?<=[a-z\d)]) (?:is|are|es|son) (?=[-\da-z(])")
 
 
 @lru_cache(maxsize=2048)

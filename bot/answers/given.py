@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import replace
 from functools import lru_cache
 
@@ -11,10 +10,11 @@ from bot.answers.expressions import expression_text
 from bot.answers.key import Key
 from bot.answers.units import wanted
 from bot.maths import Tree, Undefined, Unreadable, holds, normal, read
+from bot.maths.patterns import regex
 from bot.maths.tree import Number, every
 
-_PERCENT_OF = re.compile(r"^(.+?)% of (.+)$")
-_CHANGED = re.compile(r"^(.+?) (increased|decreased|raised|reduced) by (.+?)%$")
+_PERCENT_OF = regex(r"^(.+?)% of (.+)$")
+_CHANGED = regex(r"^(.+?) (increased|decreased|raised|reduced) by (.+?)%$")
 
 
 @lru_cache(maxsize=2048)

@@ -13,6 +13,7 @@ from bot.answers.shapes import bare, shape
 from bot.maths import normal
 from bot.maths.build import number_from
 from bot.maths.exact import Quotient
+from bot.maths.patterns import regex
 from bot.maths.tree import Mixed, Percent
 
 # One number ---------------------------------------------------------------------------------------------------
@@ -209,8 +210,8 @@ def _with_roots(typed: Quotient, right: Quotient) -> Iterator[str]:
 # Several numbers ------------------------------------------------------------------------------------------------
 
 
-_DASH_BETWEEN = re.compile(r"(\d)\s*-\s*(?=\d)")
-_NUMBERS = re.compile(r"(-?)(?:(\d+) (?=\d+/))?(\d*\.?\d+)(?:/(\d+))?")
+_DASH_BETWEEN = regex(r"(\d)\s*-\s*(?=\d)")
+_NUMBERS = regex(r"(-?)(?:(\d+) (?=\d+/))?(\d*\.?\d+)(?:/(\d+))?")
 
 
 def numbers_in(text: str) -> list[Fraction] | None:

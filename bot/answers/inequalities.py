@@ -15,41 +15,42 @@ from bot.answers.spoken import HAS_WORDS, spoken
 from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import EVERYTHING, NOTHING, TURNED, Interval, lifted, where
 from bot.maths.exact import Beyond, Sum, normal_form, plus
+from bot.maths.patterns import regex
 from bot.maths.read import read_normal
 from bot.maths.tree import Equation, Inequality, Letter
 from bot.vocabulary import Verdict
 
 RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 
-_SIGN = re.compile(r"[<>≤≥≠]")
-_APART = re.compile(r"([<>]) =")
-_OR_EQUAL = re.compile(r"([<>]) ?(?:or (?:it )?(?:=|equal(?:s)?(?: to)?)|o (?:=|igual(?: a)?)) ?")
-_CANT_BE = re.compile(
+_SIGN = regex(r"[<>≤≥≠]")
+_APART = regex(r"([<>]) =")
+_OR_EQUAL = regex(r"([<>]) ?(?:or (?:it )?(?:=|equal(?:s)?(?: to)?)|o (?:=|igual(?: a)?)) ?")
+_CANT_BE = regex(
     r"\b(?:cant|cannot|can not|must not|mustnt|should not|shouldnt|no puede|no debe) (?:be|ser) "
     r"(?=(?:more|greater|bigger|larger|less|fewer|smaller|mayor|menor|mas|menos)\b)"
 )
-_THEN = re.compile(r"(?<=er )then\b|(?<=less )then\b|(?<=more )then\b")
-_BEHIND = re.compile(r"^(-? ?[\d./]+) (at (?:most|least)|max(?:imum)?|min(?:imum)?|como (?:maximo|minimo))$")
-_OR_EQUAL_BEHIND = re.compile(
+_THEN = regex(r"(?<=er )then\b|(?<=less )then\b|(?<=more )then\b")
+_BEHIND = regex(r"^(-? ?[\d./]+) (at (?:most|least)|max(?:imum)?|min(?:imum)?|como (?:maximo|minimo))$")
+_OR_EQUAL_BEHIND = regex(
     r"\b((?:less|greater|more|bigger|smaller) than) (-? ?[\d./]+) or equal(?: to)?(?: it)?$"
 )
-_OR_MORE = re.compile(
+_OR_MORE = regex(
     r"(-? ?[\d./]+) (?:(?:or|and) (?:more|greater|higher|above|larger|bigger|up|over)|o mas|"
     r"o mayor|en adelante)\b(?! (?:than|then|que|or equal))"
 )
-_OR_LESS = re.compile(
+_OR_LESS = regex(
     r"(-? ?[\d./]+) (?:(?:or|and) (?:less|fewer|lower|below|smaller|under|down)|o menos|"
     r"o menor)\b(?! (?:than|then|que|or equal))"
 )
-_BETWEEN = re.compile(
+_BETWEEN = regex(
     r"\b(?:is |are )?(?:in )?(?:between|entre) (-? ?[\d./]+) (?:and|y) (-? ?[\d./]+)( inclusive| included)?"
 )
-_INTERVAL = re.compile(
+_INTERVAL = regex(
     r"^(?:[a-z] ?(?:∈|in|is in) ?)?([\[(]) ?([-+]? ?[\d./∞π√]+) ?[,;] ?([-+]? ?[\d./∞π√]+) ?([\])])$"
 )
-_BUILDER = re.compile(r"^\{ ?[a-z] ?[|:] ?(.*?)\}?$")
-_PLAIN_WORDS = re.compile(r"\b(?!sqrt\b|abs\b)[a-z]{2,}\b")
-_PIECES = re.compile(r" ?(?:[,;&]|\band\b|(?<=\d )y(?= [a-z])|\bbut\b|\bpero\b|\n|∩) ?")
+_BUILDER = regex(r"^\{ ?[a-z] ?[|:] ?(.*?)\}?$")
+_PLAIN_WORDS = regex(r"\b(?!sqrt\b|abs\b)[a-z]{2,}\b")
+_PIECES = regex(r" ?(?:[,;&]|\band\b|(?<=\d )y(?= [a-z])|\bbut\b|\bpero\b|\n|∩) ?")
 
 
 @lru_cache(maxsize=1024)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping
 from types import MappingProxyType
 
@@ -38,6 +37,7 @@ from bot.answers.writing import writing
 from bot.maths import Unreadable, normal, plain
 from bot.maths.exact import Beyond
 from bot.maths.normal import LONGEST
+from bot.maths.patterns import regex
 from bot.maths.read import LONGEST as LONGEST_ANSWER
 from bot.vocabulary import Verdict
 
@@ -166,11 +166,11 @@ def _named(text: str, key: Key) -> Finding:
         return Finding(Verdict.HELP)
 
 
-_BARE = re.compile(r"-?\d{1,15}(?:[./]\d{1,15})?")
+_BARE = regex(r"-?\d{1,15}(?:[./]\d{1,15})?")
 """A number with nothing around it, as many replies are."""
-_MARKUP = re.compile(r"</ ?[a-z]+ ?>|<(?:br|div|script|span|img)\b[^<]*>")
-_ANSWER = re.compile(r"^a ?: ?(?=\S)")
-_ARROWS = re.compile(r" ?(?:-+>|→) ?")
+_MARKUP = regex(r"</ ?[a-z]+ ?>|<(?:br|div|script|span|img)\b[^<]*>")
+_ANSWER = regex(r"^a ?: ?(?=\S)")
+_ARROWS = regex(r" ?(?:-+>|→) ?")
 NAMING: dict[str, Callable[[str, Key], Finding]] = {
     "choice": grade_choice,
     "yes-no": grade_yes_no,

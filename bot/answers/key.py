@@ -2,9 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass
 
+from bot.maths.patterns import regex
 from bot.vocabulary import Verdict
+
+_PI = regex(r"π|\bpi\b|(?<!\d)3\.14|(?<!\d)22/7(?!\d)", re.IGNORECASE)
 
 
 @dataclass(frozen=True, slots=True)
@@ -23,6 +27,8 @@ class Key:
     `answer` holds no unit; in the forms *choice* and *words* `|` separates listed wordings. `unit` is the
     unit asked for or printed in the question. `given` is the question's own expression or equation, where
     it has one. `accept` is a condition on `it` for items with many right answers: `1/3 < it < 1/2`.
+    `circles` tells whether the question has to do with π (`tells_of_pi`); None where nobody knows the question,
+    and its numbers have to tell.
     """
 
     answer: str
@@ -33,6 +39,7 @@ class Key:
     choices: tuple[str, ...] = ()
     form_is_the_skill: bool = False
     missteps: tuple[Misstep, ...] = ()
+    circles: bool | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,3 +58,8 @@ class Judgement:
     misstep: str | None = None
     trouble: str | None = None
     not_started: bool = False
+
+
+def tells_of_pi(question: str) -> bool:
+    """Whether a question names π or one of its usual values."""
+    return _PI.search(question) is not None

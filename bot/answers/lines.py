@@ -9,6 +9,7 @@ from bot.answers.around import small, trimmed, without_reason
 from bot.answers.expressions import expression_text
 from bot.answers.spoken import sign_words, spoken
 from bot.maths import Tree, Unreadable, normal
+from bot.maths.patterns import regex
 from bot.maths.read import LONGEST, read_normal
 from bot.maths.tree import Equation, Inequality
 
@@ -26,21 +27,19 @@ class Line:
 
 # Reading a line ---------------------------------------------------------------------------------------------
 
-_TICKS = re.compile(r"[✓✔✅👍]")
-_RELATION = re.compile(r"[=<>≤≥≈]")
-_PERCENT_CHANGE = re.compile(r"([\d.]+) (increased|decreased|raised|reduced|more|less|off) by ([\d./ ]+)%")
-_OF = re.compile(r"(?<=[\d%)]) (?:of|de) (?=[\d(])")
-_WORDS = re.compile(
-    r"[a-z]{2,}(?:[ ,]+(?:[a-z]{2,}|[ai]\b))*|(?<![a-z\d]) ?\bi\b(?= [a-z]{2})|^a (?=[a-z]{2})"
-)
-_NOTE = re.compile(
+_TICKS = regex(r"[✓✔✅👍]")
+_RELATION = regex(r"[=<>≤≥≈]")
+_PERCENT_CHANGE = regex(r"([\d.]+) (increased|decreased|raised|reduced|more|less|off) by ([\d./ ]+)%")
+_OF = regex(r"(?<=[\d%)]) (?:of|de) (?=[\d(])")
+_WORDS = regex(r"[a-z]{2,}(?:[ ,]+(?:[a-z]{2,}|[ai]\b))*|(?<![a-z\d]) ?\bi\b(?= [a-z]{2})|^a (?=[a-z]{2})")
+_NOTE = regex(
     # Possessive throughout: no way back, so that a long row of bars takes no longer than it is.
     r"^(?:[-+*/÷:] ?+\(?+-?+(?:[\d.]++(?:/[\d.]++)?+)?+[a-z]?+\)?+[ ,|]*+)++$|"
     r"^[|: ]*[-+*/÷:] ?[\d./]+[a-z]?(?: [-+*/÷:] ?[\d./]+[a-z]?)*[| ]*$"
 )
-_BARE = re.compile(r"-? ?[\d./]+")
-_NAMED = re.compile(r"[a-z] ?=")  # x = 5 or -5
-_TOLD = re.compile(r"[a-z]{3}|\bis\b")
+_BARE = regex(r"-? ?[\d./]+")
+_NAMED = regex(r"[a-z] ?=")  # x = 5 or -5
+_TOLD = regex(r"[a-z]{3}|\bis\b")
 _KEPT = frozenset(("or", "and", "sqrt", "abs"))
 
 

@@ -17,6 +17,7 @@ from bot.answers.marks import digits_for_letters, plain_marks
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import HAS_WORDS, number_words, spoken
 from bot.maths import Unreadable, normal
+from bot.maths.patterns import regex
 from bot.vocabulary import Verdict
 
 RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
@@ -24,15 +25,15 @@ MOST_ENTRIES = 60
 
 # Entries of a list -------------------------------------------------------------------------------------------
 
-_BETWEEN_ENTRIES = re.compile(
+_BETWEEN_ENTRIES = regex(
     r" ?(?:[,;]|\band then\b|\bthen\b|\band\b|&|\bfollowed by\b|\bluego\b|\by\b|→|->|[<>≤≥]) ?"
 )
-_NUMERAL = re.compile(r"-?[\d./]*\d")
-_NUMBERED = re.compile(r"(?:(?<=^)|(?<= )|(?<=[,;]))(\d)[.)] ")
-_ORDER_SIGN = re.compile(r"[<>≤≥]")
-_DASHED = re.compile(r"^\d+(?:-\d+){2,}$")
-_POINTS = re.compile(r"\(([^()]*)\)")
-_SPACE_MINUS = re.compile(r"(?<=[\d)]) (?=-\d)")
+_NUMERAL = regex(r"-?[\d./]*\d")
+_NUMBERED = regex(r"(?:(?<=^)|(?<= )|(?<=[,;]))(\d)[.)] ")
+_ORDER_SIGN = regex(r"[<>≤≥]")
+_DASHED = regex(r"^\d+(?:-\d+){2,}$")
+_POINTS = regex(r"\(([^()]*)\)")
+_SPACE_MINUS = regex(r"(?<=[\d)]) (?=-\d)")
 
 
 def _entries(text: str, count: int) -> list[str]:
@@ -190,11 +191,9 @@ def _points(text: str, wants: tuple[Expected, ...]) -> Finding:
 
 # Points --------------------------------------------------------------------------------------------------------
 
-_NAME = re.compile(
-    r"^(?:the |point |points |punto |pt |el |at |vertex |intercept )*(?:[a-z]'? ?=? ?)?(?=[(\[{])"
-)
-_ORIGIN = re.compile(r"\b(?:the )?origin\b|\b(?:el )?origen\b")
-_AFTER_POINT = re.compile(r"(?<=\)) [a-z ]+$")
+_NAME = regex(r"^(?:the |point |points |punto |pt |el |at |vertex |intercept )*(?:[a-z]'? ?=? ?)?(?=[(\[{])")
+_ORIGIN = regex(r"\b(?:the )?origin\b|\b(?:el )?origen\b")
+_AFTER_POINT = regex(r"(?<=\)) [a-z ]+$")
 
 
 def _coordinates(text: str) -> list[str]:
@@ -209,7 +208,7 @@ def _coordinates(text: str) -> list[str]:
     return parts
 
 
-_BARE_LABELS = re.compile(r"^([a-z]) (-?[\d./]+),? (?:and )?([a-z]) (-?[\d./]+)$")
+_BARE_LABELS = regex(r"^([a-z]) (-?[\d./]+),? (?:and )?([a-z]) (-?[\d./]+)$")
 
 
 def _by_labels(text: str) -> list[str] | None:

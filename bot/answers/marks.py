@@ -9,16 +9,17 @@ import re
 from fractions import Fraction
 
 from bot.maths import Unreadable
+from bot.maths.patterns import regex
 
 _FOR_DIGITS = str.maketrans("oli", "011")
-_WITH_LETTERS = re.compile(r"(?<![a-z\d])(?=[oli.,]*\d)[\doli.,]*[oli][\doli.,]*(?![a-z\d])")
-_LONE_O = re.compile(r"(?<![a-z\d] )(?<![a-z\d])o(?![a-z\d])(?! [a-z\d])")
-_STRAY_SPACE = re.compile(r"(?<![\d.,])(\d*)(?: ?\. (\d+)|(?<=\d) \.(\d+))(?![\d.,]*\d)")
+_WITH_LETTERS = regex(r"(?<![a-z\d])(?=[oli.,]*\d)[\doli.,]*[oli][\doli.,]*(?![a-z\d])")
+_LONE_O = regex(r"(?<![a-z\d] )(?<![a-z\d])o(?![a-z\d])(?! [a-z\d])")
+_STRAY_SPACE = regex(r"(?<![\d.,])(\d*)(?: ?\. (\d+)|(?<=\d) \.(\d+))(?![\d.,]*\d)")
 _GROUPED = r"[1-9]\d{0,2}"
-_SPACED = re.compile(rf"(?<![\d.,/]){_GROUPED}(?: \d{{3}})+(?![\d]| ?/| \d)")
-_MARKED = re.compile(r"\d*(?:[.,]\d+)+")
-_DOTS = re.compile(r"(\d*)\.(\d+) ?(\.\.+)")
-_REPEATING = re.compile(
+_SPACED = regex(rf"(?<![\d.,/]){_GROUPED}(?: \d{{3}})+(?![\d]| ?/| \d)")
+_MARKED = regex(r"\d*(?:[.,]\d+)+")
+_DOTS = regex(r"(\d*)\.(\d+) ?(\.\.+)")
+_REPEATING = regex(
     r"(\d*)\.(\d+) ?\(? ?(?:is |and |with )?(?:the |a )?(?:bar|line|repeating|repeats|repeat|repeated|reapeating|"
     r"repeting|recurring|recurs|forever|periodico|periodica|se repite|on and on|infinitely)\b"
     r"(?: over(?: the)?(?: top)?(?: \d+)?| on(?: top)?| forever| decimal)*\)?"

@@ -7,12 +7,10 @@ general ones that need neither. A name is given only where nothing else explains
 from __future__ import annotations
 
 import re
-import tomllib
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
 from functools import cache
-from pathlib import Path
 
 from bot.answers.around import newest, trimmed, without_lead
 from bot.answers.expected import BadKey, Expected, expected_of
@@ -25,6 +23,7 @@ from bot.answers.guesses_of_figures import guess_figure
 from bot.answers.key import Key
 from bot.answers.numbers import NUMBER_FORMS
 from bot.answers.shapes import shown_places
+from bot.answers.tables import table
 from bot.answers.undoing import faulty_relations
 from bot.answers.units import wanted
 from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
@@ -39,7 +38,7 @@ MOST_TRIED = 400
 @cache
 def names() -> dict[str, str]:
     """Every misstep that the checker names by itself, and what happened."""
-    return tomllib.loads(Path(__file__).with_name("missteps.toml").read_text(encoding="utf-8"))
+    return table("missteps")
 
 
 def misstep_of(text: str, finding: Finding, key: Key) -> str | None:

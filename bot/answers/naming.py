@@ -3,17 +3,17 @@
 from __future__ import annotations
 
 import re
-import tomllib
 from functools import cache, lru_cache
-from pathlib import Path
 
 from bot.answers.around import newest, small
 from bot.answers.finding import Finding
 from bot.answers.key import Key
+from bot.answers.tables import table
 from bot.maths import Unreadable, normal
+from bot.maths.patterns import regex
 from bot.vocabulary import Verdict
 
-_WORD = re.compile(r"[a-z]+")
+_WORD = regex(r"[a-z]+")
 MOST_WORDS = 40
 """Words of one reply that are looked at: bounds the search for spelling slips."""
 
@@ -31,9 +31,9 @@ _DRESS = frozenset(
         "answers",
     )
 )  # fmt: skip
-_LETTERED = re.compile(r"^\W*(?:option |choice |answer |letter )?\(?([a-j])\s*[).:\-]")
+_LETTERED = regex(r"^\W*(?:option |choice |answer |letter )?\(?([a-j])\s*[).:\-]")
 _NOT = frozenset(("not", "no", "isnt", "except"))
-_IS_IT = re.compile(r"\bisnt it\b")
+_IS_IT = regex(r"\bisnt it\b")
 
 
 def grade_choice(text: str, key: Key) -> Finding:
@@ -131,17 +131,17 @@ _NO_WORDS = frozenset(
         "incorrecto", "wrong", "never", "not", "nunca", "👎", "❌", "✗", "✘", "negative", "noup", "naw", "nay",
     )
 )  # fmt: skip
-_TOKENS = re.compile(r"[a-z]+|\d+|[👍👎✅❌✓✔✗✘]")
-_SAYS_NO = re.compile(
+_TOKENS = regex(r"[a-z]+|\d+|[👍👎✅❌✓✔✗✘]")
+_SAYS_NO = regex(
     r"\b(?:is not|isnt|are not|arent|does not|doesnt|do not|dont|can not|cannot|cant|wont|wasnt|didnt|"
     r"was not|will not"
     r"|not really|of course not|no way|no es|no son|no lo es|para nada)\b"
 )
-_SAYS_YES = re.compile(
+_SAYS_YES = regex(
     r"\b(?:it is|they are|it does|it can|they do|it was|it will|of course|por supuesto|lo es|i do|we can|"
     r"it has)\b"
 )
-_UNSURE = re.compile(
+_UNSURE = regex(
     r"\b(?:not sure|unsure|maybe|perhaps|depends|sometimes|no estoy segur[oa]|quizas?|tal vez|a veces)\b"
 )
 _FILLERS = frozenset(
@@ -160,11 +160,9 @@ def grade_yes_no(text: str, key: Key) -> Finding:
     return _is(said == expected)
 
 
-_SO_IT_SEEMS = re.compile(r"^\W*(?:well,? |um,? )?(?:i (?:think|guess|believe|suppose) so|creo que si)\W*$")
-_TURNED_TO_NO = re.compile(
-    r"^(?:yes|y|yep|yeah|ya|si|true)\b.*\b(?:wait|actually|i mean|espera|digo),? no\W*$"
-)
-_EITHER = re.compile(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b")
+_SO_IT_SEEMS = regex(r"^\W*(?:well,? |um,? )?(?:i (?:think|guess|believe|suppose) so|creo que si)\W*$")
+_TURNED_TO_NO = regex(r"^(?:yes|y|yep|yeah|ya|si|true)\b.*\b(?:wait|actually|i mean|espera|digo),? no\W*$")
+_EITHER = regex(r"\b(?:yes|y|true|si) ?(?:or|/|o|and|y|&) ?(?:no|n|false)\b")
 _STRESSING = frozenset(
     (
         "right",
@@ -249,7 +247,7 @@ _SIGN_WORDS = {"<": "less", ">": "greater", "=": "equal"}
 @cache
 def _terms() -> dict[str, str]:
     """Every wording of a maths term, to the term it stands for."""
-    rows = tomllib.loads(Path(__file__).with_name("terms.toml").read_text(encoding="utf-8"))
+    rows = table("terms")
     found = {}
     for term, wordings in rows.items():
         for wording in (term, *wordings):

@@ -9,7 +9,7 @@ from bot.answers.amounts import Amount, same_noun
 from bot.answers.closeness import USUAL_PI, half_up, nearness, with_pi
 from bot.answers.expected import Expected
 from bot.answers.finding import FORM, RIGHT, UNIT, WRONG, Finding
-from bot.answers.key import Key
+from bot.answers.key import Key, tells_of_pi
 from bot.answers.shapes import (
     WORKED_OUT,
     bare,
@@ -22,10 +22,11 @@ from bot.answers.shapes import (
 from bot.answers.units import PERCENT, Unit, wanted
 from bot.maths import Tree
 from bot.maths.exact import Quotient, approximate
+from bot.maths.patterns import regex
 from bot.maths.tree import Divide, Number, Percent
 from bot.vocabulary import Verdict
 
-CARET_LOST = re.compile(r"^(-?\d*\.?\d+) ?(?:[*x]|times) ?10 ?(-?\d+)$")
+CARET_LOST = regex(r"^(-?\d*\.?\d+) ?(?:[*x]|times) ?10 ?(-?\d+)$")
 
 
 def graded_amount(amount: Amount, key: Key, want: Expected, text: str) -> Finding:
@@ -294,8 +295,10 @@ _NEAR_PI = Fraction(314159265359, 10**11)
 
 
 def _about_circles(key: Key, target: Fraction, want: Expected) -> bool:
+    if key.circles is not None:
+        return key.circles
     if key.given is not None:
-        return "π" in key.given or "pi" in key.given
+        return tells_of_pi(key.given)
     if want.asked is None:
         return False
     kinds = dict(want.asked.unit.kinds)

@@ -14,6 +14,7 @@ from bot.answers.number_forms import CARET_LOST, caret_lost, graded_amount
 from bot.answers.spoken import HAS_WORDS, spoken
 from bot.answers.units import wanted
 from bot.maths import Unreadable
+from bot.maths.patterns import regex
 
 NUMBER_FORMS = frozenset(
     (
@@ -22,21 +23,19 @@ NUMBER_FORMS = frozenset(
     )
 )  # fmt: skip
 
-_REMAINDER = re.compile(
-    r"\d ?,? ?(?:and |y )?(?:r|rem|remainder|reminder|remander|resto|residuo) ?[:=]? ?(\d+)"
-)
+_REMAINDER = regex(r"\d ?,? ?(?:and |y )?(?:r|rem|remainder|reminder|remander|resto|residuo) ?[:=]? ?(\d+)")
 
 
-_NOT_EQUAL = re.compile(
+_NOT_EQUAL = regex(
     r"[<>≤≥≠]|\b(?:less|more|greater|fewer|bigger|smaller|larger) than (?=[-\d])|\bat (?:least|most) (?=[-$\d])|"
     r"\b(?:not|isnt|aint|under|above) (?=[-$\d])"
 )
 
 
-_ITEM_LETTER = re.compile(r"^\([a-h]\) (?=[-\d.$])")
-_ANGLE = re.compile(r"^(?:m ?)?[<∠] ?[a-z]{1,3} ?=(?= ?-?\d)")  # <A = 90
-_LABELS = re.compile(r"(?<![a-z])([a-z]) ?= ?-?[\d.]+(?![\d.]*(?:[a-z]| ?[-+*/÷^(=]))")
-_ASIDE = re.compile(r"^(.*\d.*?) ?\(([^()]*[a-z]{2}[^()]*)\)?$")
+_ITEM_LETTER = regex(r"^\([a-h]\) (?=[-\d.$])")
+_ANGLE = regex(r"^(?:m ?)?[<∠] ?[a-z]{1,3} ?=(?= ?-?\d)")  # <A = 90
+_LABELS = regex(r"(?<![a-z])([a-z]) ?= ?-?[\d.]+(?![\d.]*(?:[a-z]| ?[-+*/÷^(=]))")
+_ASIDE = regex(r"^(.*\d.*?) ?\(([^()]*[a-z]{2}[^()]*)\)?$")
 
 
 def _aside(text: str) -> str:
@@ -130,10 +129,10 @@ def _reading(text: str, key: Key, want: Expected) -> Finding:
     return all_the_same(findings)
 
 
-_RATIO = re.compile(r"^(-?\d+) ?: ?(\d+)$")
-_HOURS = re.compile(r"^(\d+) ?: ?(\d\d)(?: ?(?:h|hs|hrs?|hours?|horas?))?$")
-_SIGN_FOR_POINT = re.compile(r"^(\d+)\$(\d\d)$")
-_SPOKEN_PRICE = re.compile(r"^(\d{1,3}) (\d\d)$")
+_RATIO = regex(r"^(-?\d+) ?: ?(\d+)$")
+_HOURS = regex(r"^(\d+) ?: ?(\d\d)(?: ?(?:h|hs|hrs?|hours?|horas?))?$")
+_SIGN_FOR_POINT = regex(r"^(\d+)\$(\d\d)$")
+_SPOKEN_PRICE = regex(r"^(\d{1,3}) (\d\d)$")
 
 
 def _colon_written(text: str, key: Key, want: Expected) -> str:
@@ -156,8 +155,8 @@ def _colon_written(text: str, key: Key, want: Expected) -> str:
     return text
 
 
-_LABEL = re.compile(r"^[a-z] ?: ?(?=[-\d.])")
-_STUCK_MIXED = re.compile(r"^-?(\d{2,7})/(\d{1,4})$")
+_LABEL = regex(r"^[a-z] ?: ?(?=[-\d.])")
+_STUCK_MIXED = regex(r"^-?(\d{2,7})/(\d{1,4})$")
 
 
 def _space_lost(text: str, want: Expected) -> bool:

@@ -13,15 +13,16 @@ from bot.answers.marks import digits_for_letters, plain_marks
 from bot.answers.spoken import spoken
 from bot.answers.writing import factors_of
 from bot.maths import Unreadable, letters_in, normal
+from bot.maths.patterns import regex
 from bot.maths.primes import prime_powers
 from bot.maths.read import read_normal
 from bot.maths.tree import Number
 
-_RUN = re.compile(r"[a-z]{2,}")
-_NUMBER_IS = re.compile(r"(?<=\d) (?:is|es) (?=\d)")
-_AROUND_POWER = re.compile(r" ?\^ ?")
-_DOTTED = re.compile(r"^\d+(?:\.\d+){2,}$")
-_JUST_LIST = re.compile(r"^[\d^]+(?:(?: ?[,;&] ?| and | y | )[\d^]+)+$")
+_RUN = regex(r"[a-z]{2,}")
+_NUMBER_IS = regex(r"(?<=\d) (?:is|es) (?=\d)")
+_AROUND_POWER = regex(r" ?\^ ?")
+_DOTTED = regex(r"^\d+(?:\.\d+){2,}$")
+_JUST_LIST = regex(r"^[\d^]+(?:(?: ?[,;&] ?| and | y | )[\d^]+)+$")
 
 
 def is_product_of_primes(answer: str) -> bool:

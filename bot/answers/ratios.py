@@ -16,6 +16,7 @@ from bot.answers.marks import digits_for_letters, plain_marks
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import HAS_WORDS, spoken
 from bot.maths import Unreadable, normal
+from bot.maths.patterns import regex
 from bot.maths.value import Undefined
 from bot.vocabulary import Verdict
 
@@ -23,15 +24,15 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 
 # Ratios --------------------------------------------------------------------------------------------------------
 
-_COLON = re.compile(
+_COLON = regex(
     r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )| a(?= \d)|\bcontra\b|\bvs\b|\bversus\b|"
     r"\bfor every\b|\bpor cada\b|\bper\b) ?"
 )
-_FOR_EVERY = re.compile(
+_FOR_EVERY = regex(
     r"^(?:for every|for each|por cada) (\d+)(?: [a-z]+)?,? (?:there (?:are|is)|we (?:have|need)|"
     r"you need|hay) (\d+)(?: [a-z]+)?$"
 )
-_DASH = re.compile(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$|^(\d+) ?/ ?(\d+) ?/ ?(\d+)$")
+_DASH = regex(r"^(\d+) ?- ?(\d+)(?: ?- ?(\d+))?$|^(\d+) ?/ ?(\d+) ?/ ?(\d+)$")
 
 
 @lru_cache(maxsize=1024)
@@ -159,21 +160,21 @@ def _other_ratio(text: str, want: tuple[Fraction, ...]) -> Finding:
 
 # Remainders ----------------------------------------------------------------------------------------------------
 
-_R = re.compile(
+_R = regex(
     r"^(?:(?:the |el )?(?:q(?:uotient)?|cociente)(?: is| es)? ?[=:]? ?)?"
     r"(-?\d+(?:\.\d+)?) ?[,;.]? ?(?:and |with |y |con |is )?(?:an? |una? )?(?:the |el )?"
     r"(?:r(?![a-z])|rem(?![a-z])|rema?in?d?e?r|remanider|remaining|reminder|remander|remaninder|resto|"
     r"residuo|left ?over|leftover|sobran?|quedan?)"
     r"(?: of| de| is)? ?[.:=]? ?(-?\d+(?:\.\d+)?|/)?(.*)$"
 )
-_TIMES_IN = re.compile(r"(?<=\d) times\b,? ?(?:in )?(?=and |with |,|y |con )")
-_HOW_OFTEN = re.compile(r"^(?:it )?(?:goes|went|fits|makes|gives|cabe)(?: in(?:to)?)? (?=\d)")
-_LEFT = re.compile(
+_TIMES_IN = regex(r"(?<=\d) times\b,? ?(?:in )?(?=and |with |,|y |con )")
+_HOW_OFTEN = regex(r"^(?:it )?(?:goes|went|fits|makes|gives|cabe)(?: in(?:to)?)? (?=\d)")
+_LEFT = regex(
     r"^(-?\d+)(?: (?:groups?|each|times|bags|boxes|full))?(?: ?,)? ?(?:and |with |y |con |but )?(-?\d+) ?"
     r"(?:is |are |as |as a |as the )?(?:left|remaining|remain|remainder|left ?over|leftover|extra|over|"
     r"sobran?|de resto|quedan?|resto|rem|r)\b.*$"
 )
-_NO_REMAINDER = re.compile(
+_NO_REMAINDER = regex(
     r"[ ,]*\b(?:(?:and |with |y |con )?(?:no|zero|0|without(?: a)?|sin|nothing|none)(?: ?(?:remainder|"
     r"remainders|rem|r|resto|left|leftover|left over|leftovers))+|"
     r"exactly|exact|exacto|evenly|even|sin resto)\b"

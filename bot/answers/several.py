@@ -5,17 +5,19 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
+from bot.maths.patterns import regex
+
 # From the clearest way to number an answer to the least clear; the first that is found is taken throughout.
 _STYLES = (
-    re.compile(
+    regex(
         r"(?:^|(?<=[\s,;]))\(?#?(?:q|no\.? ?|n[º°]\.? ?)?(\d{1,2}) ?\.?\)[:.]?(?=\s|[^\s)])", re.IGNORECASE
     ),
-    re.compile(
+    regex(
         r"(?:^|(?<=[\s,;]))(?:#|q|no\.? |n[º°]\.? ?|number |question |item |ex\.? )(\d{1,2}) ?[:.)=\-]?(?=\s)",
         re.IGNORECASE,
     ),
-    re.compile(r"^[ \t]*(\d{1,2}) ?(?:[.:]|-|=|->|→)[ \t]+(?=\S)", re.MULTILINE),
-    re.compile(r"(?:^|(?<=[\s,;]))(\d{1,2})[.:] (?=\S)"),
+    regex(r"^[ \t]*(\d{1,2}) ?(?:[.:]|-|=|->|→)[ \t]+(?=\S)", re.MULTILINE),
+    regex(r"(?:^|(?<=[\s,;]))(\d{1,2})[.:] (?=\S)"),
 )
 
 

@@ -22,6 +22,7 @@ from bot.answers.units import is_unit
 from bot.maths import Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import has_just_roots, proportional
 from bot.maths.exact import Beyond, Sum, times
+from bot.maths.patterns import regex
 from bot.maths.read import read_normal
 from bot.maths.tree import Add, Equation, Letter, Subtract, Tree
 from bot.vocabulary import Verdict
@@ -30,7 +31,7 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 
 # No solution, every number --------------------------------------------------------------------------------
 
-_NONE = re.compile(
+_NONE = regex(
     r"\bno (?:\w+ )?(?:solutions?|solucion|soluciones|answers?|numbers?|values?)\b|^none$|\bnone (?:work|"
     r"of them|exist)|"
     r"\bnone\b|∅|^\{ ?\}$|\bempty set\b|\bimpossible\b|\bnot possible\b|\bnever (?:true|works?|equal)|"
@@ -41,7 +42,7 @@ _NONE = re.compile(
     r"\bimposible\b|"
     r"\bconjunto vacio\b|^dne$|^no$|\bno work"
 )
-_ALL = re.compile(
+_ALL = regex(
     r"\ball (?:the )?(?:real )?(?:numbers?|reals?|values?|solutions?|of them|x)\b|\ball real\b|^all$|"
     r"\bevery(?: real)? (?:number|value)|"
     r"\bany (?:real )?(?:number|value|x)|\banything\b|\beverything\b|\binfinit|∞|\balways true|\bidentity\b|"
@@ -50,7 +51,7 @@ _ALL = re.compile(
     r"\bnever ?ending|"
     r"\btrue for (?:all|every)|\ba lot of solutions|\binfinate|\binfinet"
 )
-_COUNTED = re.compile(r"\b(?:one|1|two|2|three|3|una?|dos) (?:solutions?|answers?|solucion|soluciones)\b")
+_COUNTED = regex(r"\b(?:one|1|two|2|three|3|una?|dos) (?:solutions?|answers?|solucion|soluciones)\b")
 
 
 def special(text: str) -> str | None:
@@ -92,18 +93,18 @@ def _wanted(answer: str, unit: str | None) -> _Solution:
     raise BadKey(answer)
 
 
-_IS = re.compile(
+_IS = regex(
     r"(?<=\b[a-z]) (?:is|was|es|vale|are|equal|would be|must be|should be|has to be|can only be|can be|could be|"
     r"may be|is either|puede ser|debe ser) (?=[-+\d./√π(a-z])|(?<=\d) (?:is|es) (?=[a-z]$)"
 )
-_COLON = re.compile(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
-_ARTICLE = re.compile(r"^(?:(?:(?:the )?value of|(?:el )?valor de|of|de|la|el|the|that) )+(?=[a-z] ?=)")
-_LOST_EQUALS = re.compile(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
-_UNIT_BEHIND = re.compile(r"(?<=[\d)]) ([a-wyz][a-z]{0,2})$")
-_STUCK = re.compile(r"^([a-z])(\d+)$")
-_NEXT = re.compile(r"(?<=[\d)]) (?=[a-z]\d? ?=)")
-_PIECES = re.compile(r" ?(?:[,;]|\band\b|\bthen\b|\by\b(?= ?[a-z] ?=)|\bluego\b) ?")
-_ORDER = re.compile(r"[<>≤≥≠]")
+_COLON = regex(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
+_ARTICLE = regex(r"^(?:(?:(?:the )?value of|(?:el )?valor de|of|de|la|el|the|that) )+(?=[a-z] ?=)")
+_LOST_EQUALS = regex(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
+_UNIT_BEHIND = regex(r"(?<=[\d)]) ([a-wyz][a-z]{0,2})$")
+_STUCK = regex(r"^([a-z])(\d+)$")
+_NEXT = regex(r"(?<=[\d)]) (?=[a-z]\d? ?=)")
+_PIECES = regex(r" ?(?:[,;]|\band\b|\bthen\b|\by\b(?= ?[a-z] ?=)|\bluego\b) ?")
+_ORDER = regex(r"[<>≤≥≠]")
 
 
 def grade_solution(text: str, key: Key) -> Finding:
@@ -207,7 +208,7 @@ def _piece(piece: str, want: _Solution, key: Key) -> Finding:
     return _sides("=".join(parts), number_key, want.want)
 
 
-_WORDS = re.compile(r"[a-z]{2,}")
+_WORDS = regex(r"[a-z]{2,}")
 
 
 def _has_letters(text: str) -> bool:
@@ -268,17 +269,17 @@ def _formula(piece: str, want: _Solution) -> Finding:
 
 # All solutions ---------------------------------------------------------------------------------------------
 
-_PLUS_MINUS = re.compile(
+_PLUS_MINUS = regex(
     r"(?:\+ ?/ ?-|\+ ?, ?-|\+-|-\+|\+ ?or ?-|∓|\bplus (?:or|and|/) minus\b|\bpositive (?:and|"
     r"or) negative\b) ?(?=[\d(√.])"
 )
-_LABEL = re.compile(r"(?<![a-z])[a-z](?:_? ?[12])? ?= ?(?=[-+±\d.√π(a-z])")
-_SEPARATOR = re.compile(
+_LABEL = regex(r"(?<![a-z])[a-z](?:_? ?[12])? ?= ?(?=[-+±\d.√π(a-z])")
+_SEPARATOR = regex(
     r" ?(?:[,;\n]|\band also\b|\bor\b|\band\b|&|\balso\b|(?<=\d) o (?=-?\d)|(?<=\d) [yu] (?=-?\d)) ?"
 )
-_TWO_NUMBERS = re.compile(r"^(-?\d*\.?\d+) (-?\d*\.?\d+)$")
-_BARS_EQUAL = re.compile(r"^(?:\||abs\()([^|()=]*[a-z][^|()=]*)(?:\||\)) ?= ?(\d[\d./]*)$")
-_SPACE_MINUS = re.compile(r"(?<=[\d)]) (?=-\d)")
+_TWO_NUMBERS = regex(r"^(-?\d*\.?\d+) (-?\d*\.?\d+)$")
+_BARS_EQUAL = regex(r"^(?:\||abs\()([^|()=]*[a-z][^|()=]*)(?:\||\)) ?= ?(\d[\d./]*)$")
+_SPACE_MINUS = regex(r"(?<=[\d)]) (?=-\d)")
 
 
 @lru_cache(maxsize=1024)

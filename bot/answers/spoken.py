@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-import re
-import tomllib
 from functools import cache, lru_cache
-from pathlib import Path
 
-_TOKEN = re.compile(r"( ?)([a-z]+|\d*\.\d*\(\d+\)|\d*\.?\d+|[^ ])")
-HAS_WORDS = re.compile(r"[a-z]{2}")
+from bot.answers.tables import table
+from bot.maths.patterns import regex
+
+_TOKEN = regex(r"( ?)([a-z]+|\d*\.\d*\(\d+\)|\d*\.?\d+|[^ ])")
+HAS_WORDS = regex(r"[a-z]{2}")
 _AND = frozenset(("and", "&", "y", "con", "n"))
 _PLACES = frozenset(("hundreds", "thousands", "millions"))  # alone they name a place, not a number
 _BEFORE_PART = frozenset(("a", "an", "one", "un", "una"))
@@ -22,7 +22,7 @@ def _tables() -> tuple[dict[str, int], dict[str, int], dict[str, int], dict[str,
 
 @cache
 def _file() -> dict[str, dict[str, object]]:
-    return tomllib.loads(Path(__file__).with_name("spoken.toml").read_text(encoding="utf-8"))
+    return table("spoken")
 
 
 @cache

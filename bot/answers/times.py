@@ -16,44 +16,43 @@ from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import spoken
 from bot.answers.units import Unit, Wanted, wanted
 from bot.maths import Unreadable
+from bot.maths.patterns import regex
 from bot.vocabulary import Verdict
 
 RIGHT, FORM, UNIT, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.UNIT, Verdict.WRONG
 _DAY = 24 * 60
 
-_AM_PM = re.compile(r"(?<![a-z])(a|p) ?\.? ?m\b\.?|(?<=\d) ?(a|p)\b\.?$")
-_MORNING = re.compile(
-    r"\b(?:in the morning|this morning|de la manana|por la manana|de la madrugada|morning)\b"
-)
-_EVENING = re.compile(
+_AM_PM = regex(r"(?<![a-z])(a|p) ?\.? ?m\b\.?|(?<=\d) ?(a|p)\b\.?$")
+_MORNING = regex(r"\b(?:in the morning|this morning|de la manana|por la manana|de la madrugada|morning)\b")
+_EVENING = regex(
     r"\b(?:in the (?:afternoon|evening)|at night|this (?:afternoon|evening)|tonight|de la (?:tarde|noche)|"
     r"afternoon|evening)\b"
 )
-_CLOCK = re.compile(
+_CLOCK = regex(
     r"^(?:at |las |la |a las )?(\d+) ?[:h.] ?(\d{1,2})(?: ?: ?\d\d)?(?: ?(?:h|hs|hrs?|hours?|o ?clock|min|"
     r"mins|minutes?))?$"
 )
-_TO_PAST = re.compile(
+_TO_PAST = regex(
     r"^(?:a |las |la )?(\d+|quarter|half|1/4|1/2|cuarto)(?: minutes?| min| mins)? (to|til|till|until|before|"
     r"of|past|after)"
     r"(?: the hour)? (\d+)$"
 )
-_Y_MENOS = re.compile(r"^(?:las |la )?(\d+) ?(y|menos|-|\+) ?(\d+|cuarto|media|1/4|1/2)$")
-_HOUR_ONLY = re.compile(r"^(?:at |las |la )?(\d+)(?: ?o ?clock| en punto)?$")
-_AT = re.compile(r"^(?:.*[a-z] )?(?:at|a las?|is) (?=\d|quarter|half|noon|mid|[a-z]+ (?:past|to|y|menos) )")
+_Y_MENOS = regex(r"^(?:las |la )?(\d+) ?(y|menos|-|\+) ?(\d+|cuarto|media|1/4|1/2)$")
+_HOUR_ONLY = regex(r"^(?:at |las |la )?(\d+)(?: ?o ?clock| en punto)?$")
+_AT = regex(r"^(?:.*[a-z] )?(?:at|a las?|is) (?=\d|quarter|half|noon|mid|[a-z]+ (?:past|to|y|menos) )")
 _QUARTERS = {"quarter": 15, "1/4": 15, "cuarto": 15, "half": 30, "1/2": 30, "media": 30}
 _HALF_HOUR = (
-    (re.compile(r"\b(?:an |one |1 |una )?(?:hour|hora) (?:and|y) (?:a |1/2|half|media)(?:half)?\b"), "1.5 h"),
-    (re.compile(r"\b(\d+) (?:hours?|hrs?|horas?) (?:and|y) (?:a half|half|media|1/2)\b"), r"\1 1/2 h"),
-    (re.compile(r"\b(\d+) (?:hours?|hrs?|horas?) (?:and|y) (?:a quarter|quarter|cuarto|1/4)\b"), r"\1 1/4 h"),
-    (re.compile(r"\bhalf (?:an? |of an )?hour\b|\bmedia hora\b"), "1/2 h"),
-    (re.compile(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b|\b(?:un )?cuarto de hora\b"), "1/4 h"),
+    (regex(r"\b(?:an |one |1 |una )?(?:hour|hora) (?:and|y) (?:a |1/2|half|media)(?:half)?\b"), "1.5 h"),
+    (regex(r"\b(\d+) (?:hours?|hrs?|horas?) (?:and|y) (?:a half|half|media|1/2)\b"), r"\1 1/2 h"),
+    (regex(r"\b(\d+) (?:hours?|hrs?|horas?) (?:and|y) (?:a quarter|quarter|cuarto|1/4)\b"), r"\1 1/4 h"),
+    (regex(r"\bhalf (?:an? |of an )?hour\b|\bmedia hora\b"), "1/2 h"),
+    (regex(r"\b(?:a )?quarter (?:of )?(?:an )?hour\b|\b(?:un )?cuarto de hora\b"), "1/4 h"),
     (
-        re.compile(r"\b(?:three|3|tres) (?:quarters?|cuartos) (?:of |de )?(?:an |una )?(?:hour|hora)\b"),
+        regex(r"\b(?:three|3|tres) (?:quarters?|cuartos) (?:of |de )?(?:an |una )?(?:hour|hora)\b"),
         "3/4 h",
     ),
-    (re.compile(r"\b(?:of|de) (?:an? |una? )?(?=hour|hora|day|dia)"), ""),
-    (re.compile(r"(?<![\w/])(?:an?|una?) (?=hour|hora|minute|minuto)"), "1 "),
+    (regex(r"\b(?:of|de) (?:an? |una? )?(?=hour|hora|day|dia)"), ""),
+    (regex(r"(?<![\w/])(?:an?|una?) (?=hour|hora|minute|minuto)"), "1 "),
 )
 
 
@@ -213,10 +212,10 @@ def _as_length(text: str, half: int | None, want: _Wanted) -> Finding:
 
 # Lengths ------------------------------------------------------------------------------------------------
 
-_COLON = re.compile(r"^(\d+) ?: ?(\d{1,2})(?: ?: ?(\d\d))?(?: ?(?:h|hs|hrs?|hours?|horas?))?$")
-_COLON_MINUTES = re.compile(r"^(\d+) ?: ?(\d{1,2}) ?(?:m|min|mins|minutes?)$")
-_STUCK = re.compile(r"(?<=\d)(?=h|hr|hrs|m|min|mins|s)|(?<=h)(?=\d)|(?<=hr)(?=\d)|(?<=hrs)(?=\d)")
-_M = re.compile(r"(?<=\d) ?m\b")
+_COLON = regex(r"^(\d+) ?: ?(\d{1,2})(?: ?: ?(\d\d))?(?: ?(?:h|hs|hrs?|hours?|horas?))?$")
+_COLON_MINUTES = regex(r"^(\d+) ?: ?(\d{1,2}) ?(?:m|min|mins|minutes?)$")
+_STUCK = regex(r"(?<=\d)(?=h|hr|hrs|m|min|mins|s)|(?<=h)(?=\d)|(?<=hr)(?=\d)|(?<=hrs)(?=\d)")
+_M = regex(r"(?<=\d) ?m\b")
 
 
 def _length(text: str, want: _Wanted) -> Finding:

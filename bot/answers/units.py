@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import re
-import tomllib
 from dataclasses import dataclass
 from fractions import Fraction
 from functools import cache, lru_cache
-from pathlib import Path
 
-_TOKEN = re.compile(r"( ?)(us\$|°[cf](?![a-z])|[a-z_]+|\d*\.\d*\(\d+\)|\d*\.\d+|\d+|[^ ])")
+from bot.answers.tables import table
+from bot.maths.patterns import regex
+
+_TOKEN = regex(r"( ?)(us\$|°[cf](?![a-z])|[a-z_]+|\d*\.\d*\(\d+\)|\d*\.\d+|\d+|[^ ])")
 _SQUARE = frozenset(("square", "sq", "sqr", "squared", "sqaure", "squar", "squre", "sqare"))
 _CUBIC = frozenset(("cubic", "cu", "cube", "cub", "cubed", "cubick", "qubic", "cubbed"))
 _BEHIND = {
@@ -17,7 +17,7 @@ _BEHIND = {
     **dict.fromkeys(("sqared", "squred", "sqaured", "squard", "squered"), 2),
     **dict.fromkeys(("cubed", "cubic", "cubbed", "cubico", "cubicos", "cubica", "cubicas"), 3),
 }
-_GLUED = re.compile(r"^(sq|cu)([a-z]{1,4})$")
+_GLUED = regex(r"^(sq|cu)([a-z]{1,4})$")
 _PER = frozenset(("per", "a", "an", "each", "every", "por", "cada", "p", "al", "for"))
 _IRREGULAR = {
     "people": "person",
@@ -83,7 +83,7 @@ class Wanted:
 @cache
 def _names() -> tuple[dict[str, Unit], dict[str, dict[str, Unit]]]:
     """Spellings to units, and spellings that count only where a kind is asked for."""
-    rows = tomllib.loads(Path(__file__).with_name("units.toml").read_text(encoding="utf-8"))
+    rows = table("units")
     names: dict[str, Unit] = {}
     asked: dict[str, dict[str, Unit]] = {}
     for row in rows.values():
@@ -270,7 +270,7 @@ def _count_at(tokens: list[tuple[str, str]], i: int) -> tuple[Unit, int] | None:
 @cache
 def _spelled() -> dict[Unit, str]:
     """The first spelling of each unit, for saying what was read."""
-    rows = tomllib.loads(Path(__file__).with_name("units.toml").read_text(encoding="utf-8"))
+    rows = table("units")
     names = _names()[0]
     return {names[row["spelled"][0]]: row["spelled"][0] for row in reversed(list(rows.values()))}
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import cached_property
 
-from bot.answers.key import Key, Misstep
+from bot.answers.key import Key, Misstep, tells_of_pi
 from bot.course.faults import CourseErrors, Fault
 from bot.course.fill import Draw, grouped, is_formula, key_text, same_thing
 from bot.course.fill_figure import fill_figure
@@ -214,7 +214,9 @@ class _Making:
             raise Undefined("no-number", "no case of the answer holds")
         answer = self._as_choice(answer)
         choices = self._written_choices
-        return self._key(answer, self._bare(self.prepared.accept), tuple(one.text for one in choices), {})
+        accept = self._bare(self.prepared.accept)
+        ask = self._with_answer(answer).text(self.prepared.ask)
+        return self._key(ask, answer, accept, tuple(one.text for one in choices), {})
 
     def item(self, seed: int) -> Drawn | Thrown:
         answer = self._answer(self.prepared.answer)
@@ -237,7 +239,8 @@ class _Making:
             run.text in (answer.text, grouped(answer.text)) for hint in hints for run in runs(hint)
         ):
             return Thrown("clash", "a hint shows the answer")
-        key = self._key(answer, accept, choices, missteps)
+        ask = text(self.prepared.ask)
+        key = self._key(ask, answer, accept, choices, missteps)
         lesson = self.course.title_of(template)
         return Drawn(
             Item(
@@ -247,7 +250,7 @@ class _Making:
                 lesson=template.lesson,
                 lesson_title=lesson,
                 skills=template.skills,
-                ask=text(self.prepared.ask),
+                ask=ask,
                 key=key,
                 hints=hints,
                 steps=tuple(self._step(write, because) for write, because in self.prepared.steps),
@@ -262,7 +265,12 @@ class _Making:
     # Answers -------------------------------------------------------------------------------------------
 
     def _key(
-        self, answer: _Answer, accept: str | None, choices: tuple[str, ...], missteps: Mapping[str, _Answer]
+        self,
+        ask: str,
+        answer: _Answer,
+        accept: str | None,
+        choices: tuple[str, ...],
+        missteps: Mapping[str, _Answer],
     ) -> Key:
         say = {name: self.course.says(name, self.template) for name in missteps}
         return Key(
@@ -274,6 +282,7 @@ class _Making:
             choices=choices,
             form_is_the_skill=self.recipe.form_is_the_skill,
             missteps=tuple(Misstep(name, wrong.text, say[name]) for name, wrong in missteps.items()),
+            circles=tells_of_pi(ask),
         )
 
     def _answer(self, cases: tuple[Case, ...]) -> _Answer | None:

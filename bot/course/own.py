@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from hashlib import blake2b
 
 from bot.answers.examples import examples
-from bot.answers.key import Key
+from bot.answers.key import Key, tells_of_pi
 from bot.course.faults import Fault, nearest
 from bot.course.item import Item, Step
 from bot.course.lesson import Lesson
@@ -207,7 +207,7 @@ def _item(line: str, ask: str, answer: str, form: str, choices: tuple[str, ...],
     found = _UNIT.match(answer)
     if form.startswith("quantity") and found:
         answer, unit = found["number"].strip(), found["unit"].strip()
-    key = Key(answer=answer, form=form, unit=unit, choices=choices)
+    key = Key(answer=answer, form=form, unit=unit, choices=choices, circles=tells_of_pi(ask))
     return Item(
         template=TemplateId(f"{name}/item"),
         version=name,

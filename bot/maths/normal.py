@@ -8,6 +8,8 @@ from __future__ import annotations
 import re
 import unicodedata
 
+from bot.maths.patterns import regex
+
 LONGEST = 4096
 """Characters of one message of the chat service."""
 
@@ -81,9 +83,9 @@ _RAISED = dict(zip("⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻ⁿˣʸᵃᵇᵐ⁽⁾", "0
 _LOWERED = dict(zip("₀₁₂₃₄₅₆₇₈₉", "0123456789", strict=True))
 _KEPT_PICTURES = frozenset("👍👎✅❌✓✔✗✘°√∛π∞∅±∓≈~<>=+-|^$¢£€¥%")
 
-_RUN_RAISED = re.compile("[" + "".join(map(re.escape, _RAISED)) + "]+")
-_RUN_VULGAR = re.compile("(?<=([0-9]))?([" + "".join(_VULGAR) + "])")
-_OVERLINED = re.compile(r"(?<=[.,\d])((?:\d[\u0304\u0305\u0307])+)")
+_RUN_RAISED = regex("[" + "".join(map(re.escape, _RAISED)) + "]+")
+_RUN_VULGAR = regex("(?<=([0-9]))?([" + "".join(_VULGAR) + "])")
+_OVERLINED = regex(r"(?<=[.,\d])((?:\d[\u0304\u0305\u0307])+)")
 _ONE = {
     "&gt;": ">",
     "&lt;": "<",
@@ -96,8 +98,8 @@ _ONE = {
     "=/=": "≠",
     "<>": "≠",
 }
-_SPACED = re.compile(r" {2,}")
-_AROUND_LINE = re.compile(r" *\n[ \n]*")
+_SPACED = regex(r" {2,}")
+_AROUND_LINE = regex(r" *\n[ \n]*")
 
 
 def normal(text: str) -> str:
@@ -134,12 +136,10 @@ def _entities(text: str) -> str:
     return _PAIRS.sub(lambda m: _ONE[m.group()], text)
 
 
-_PAIRS = re.compile(r"\*\*|<=|=<|=>|>=|!=|=/=|<>")
+_PAIRS = regex(r"\*\*|<=|=<|=>|>=|!=|=/=|<>")
 
 
-_INVISIBLE = re.compile(
-    "[\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufe00-\ufe0f\ufeff]"
-)
+_INVISIBLE = regex("[\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u2069\ufe00-\ufe0f\ufeff]")
 _WIDE_DIGITS = str.maketrans("０１２３４５６７８９．，", "0123456789.,")
 
 

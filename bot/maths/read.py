@@ -8,6 +8,7 @@ from pathlib import Path
 from bot.maths.build import SideBySide, number_from
 from bot.maths.machine import Machine, Stopped, machine
 from bot.maths.normal import normal
+from bot.maths.patterns import regex
 from bot.maths.tree import Call, Divide, Negative, Number, Tree, every
 
 LONGEST = 400
@@ -26,9 +27,9 @@ STUDENT_WORDS = frozenset(("abs", "sqrt"))
 
 _GRAMMAR = Path(__file__).with_name("maths.lark")
 _OPEN_CLOSE = str.maketrans("[]{};", "()(),")
-_BARS = re.compile(r"\|([^|]*)\|")
-_NUMERAL = re.compile(r"(-?)(\d{1,15}(?=/|$)|\d{0,15}\.\d{1,15}$)(?:/(\d{1,15}))?")
-_TOWER = re.compile(r"(?:\^[^+*/=<>,]*){5}")
+_BARS = regex(r"\|([^|]*)\|")
+_NUMERAL = regex(r"(-?)(\d{1,15}(?=/|$)|\d{0,15}\.\d{1,15}$)(?:/(\d{1,15}))?")
+_TOWER = regex(r"(?:\^[^+*/=<>,]*){5}")
 
 
 class Unreadable(ValueError):
@@ -97,11 +98,11 @@ def the_machine() -> Machine:
     return machine(_GRAMMAR, DOORS)
 
 
-_RUN = re.compile(r"[A-Za-z]{2,}")
-_LETTER_DIGITS = re.compile(r"(?<![A-Za-z])([A-Za-z])(\d+)(?![\d.]*[A-Za-z]*\()")
-_SIGN_LOST = re.compile(r"(?<![A-Za-z])[A-Za-z] +(?=[\d.])")
+_RUN = regex(r"[A-Za-z]{2,}")
+_LETTER_DIGITS = regex(r"(?<![A-Za-z])([A-Za-z])(\d+)(?![\d.]*[A-Za-z]*\()")
+_SIGN_LOST = regex(r"(?<![A-Za-z])[A-Za-z] +(?=[\d.])")
 _KNOWN = frozenset(("abs", "sqrt"))
-_BARE_ROOT = re.compile(r"sqrt ?(?=[\d.a-z])")
+_BARE_ROOT = regex(r"sqrt ?(?=[\d.a-z])")
 
 
 def _as_replied(text: str) -> str:
