@@ -119,6 +119,18 @@ class Draw:
             letters = {**letters, "answer": value(self.answer)}
         return work_out(tree, letters)
 
+    @cached_property
+    def _essences(self) -> dict[int, tuple[Tree, object]]:
+        """By the tree's identity, which stays its own as long as the tree is kept here."""
+        return {}
+
+    def essence(self, tree: Tree) -> object:
+        """What decides whether two answers are the same thing: see `same_thing`. Raises Undefined."""
+        kept = self._essences.get(id(tree))
+        if kept is None:
+            kept = self._essences[id(tree)] = tree, _essence(tree, self)
+        return kept[1]
+
     def case(self, cases: tuple[Case, ...]) -> Tree | Text | None:
         """What the first case that holds gives; None if none does."""
         for case in cases:
@@ -218,7 +230,7 @@ def same_thing(one: Tree, other: Tree, draw: Draw) -> bool:
 
     Quick rather than certain, which is enough to throw a draw away; the proof asks the checker itself.
     """
-    return _essence(one, draw) == _essence(other, draw)
+    return draw.essence(one) == draw.essence(other)
 
 
 def same_numbers(one: Tree, other: Tree) -> bool:
@@ -235,11 +247,11 @@ _TRIALS = (Fraction(7, 3), Fraction(-11, 5), Fraction(29, 7))
 def _essence(tree: Tree, draw: Draw) -> object:
     match tree:
         case Equation((Letter(), right)):
-            return _essence(right, draw)
+            return draw.essence(right)
         case Equation(sides) | Listing(sides) | Point(sides):
-            return tuple(_essence(side, draw) for side in sides)
+            return tuple(draw.essence(side) for side in sides)
         case Inequality(sides, signs):
-            return tuple(_essence(side, draw) for side in sides), signs
+            return tuple(draw.essence(side) for side in sides), signs
         case Ratio((top, bottom)):
             return _one(top, draw) / _one(bottom, draw) if _one(bottom, draw) else (0, 0)
         case Mixed():

@@ -246,7 +246,8 @@ def _names_of(kind: type[Any]) -> tuple[str, ...]:
     return tuple(field.name for field in fields(kind))
 
 
-_NOT_TREES = (str, int, bool, Fraction, type(None))
+_NOT_TREES = frozenset((str, int, bool, Fraction, type(None)))
+"""What else the fields hold; compared by the very type, since asking whether something is a Fraction is slow."""
 
 
 def children(tree: Tree) -> Iterator[Tree]:
@@ -255,9 +256,9 @@ def children(tree: Tree) -> Iterator[Tree]:
         part: Any = getattr(tree, name)
         if isinstance(part, tuple):
             for one in part:
-                if not isinstance(one, _NOT_TREES):
+                if type(one) not in _NOT_TREES:
                     yield one
-        elif not isinstance(part, _NOT_TREES):
+        elif type(part) not in _NOT_TREES:
             yield part
 
 
@@ -326,10 +327,10 @@ def rebuilt(tree: Tree, change: Callable[[Tree], Tree]) -> Tree:
         part: Any = getattr(tree, name)
         new = part
         if isinstance(part, tuple):
-            new = tuple(one if isinstance(one, _NOT_TREES) else change(one) for one in part)
+            new = tuple(one if type(one) in _NOT_TREES else change(one) for one in part)
             if all(one is other for one, other in zip(part, new, strict=True)):
                 new = part
-        elif not isinstance(part, _NOT_TREES):
+        elif type(part) not in _NOT_TREES:
             new = change(part)
         same = same and new is part
         parts.append(new)

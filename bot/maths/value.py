@@ -105,7 +105,7 @@ def _bound(name: str, letters: Mapping[str, Bound]) -> Fraction:
         raise Undefined("unbound", name)
     if isinstance(bound, tuple):
         raise Undefined("no-number", name)
-    return Fraction(bound)
+    return bound if type(bound) is Fraction else Fraction(bound)
 
 
 def power(base: Fraction, exponent: Fraction) -> Fraction:
