@@ -10,9 +10,9 @@ import re
 from collections.abc import Iterator
 from dataclasses import replace
 from fractions import Fraction
-from functools import cache
+from functools import cache, lru_cache
 
-from bot.answers.around import newest, trimmed, without_lead
+from bot.answers.around import newest, small, trimmed, without_lead
 from bot.answers.expected import BadKey, Expected, expected_of
 from bot.answers.faults import faulty
 from bot.answers.finding import Finding
@@ -63,11 +63,21 @@ def _own(text: str, finding: Finding, key: Key) -> str | None:
     from bot.answers.judge import judge
     from bot.vocabulary import Verdict
 
+    # Most are typed as the template would write them; asking the judge about each is slow.
+    unit = f" {key.unit}" if key.unit else ""
+    for misstep in key.missteps:
+        if text in (_as_read(misstep.answer), _as_read(misstep.answer + unit)):
+            return misstep.name
     for misstep in key.missteps:
         wrong = replace(key, answer=misstep.answer, missteps=(), given=None, accept=None)
         if judge(text, wrong).verdict in (Verdict.RIGHT, Verdict.FORM, Verdict.UNIT):
             return misstep.name
     return None
+
+
+@lru_cache(maxsize=4096)
+def _as_read(answer: str) -> str:
+    return small(normal(answer))
 
 
 # From the question's expression -----------------------------------------------------------------------------

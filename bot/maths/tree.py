@@ -273,7 +273,15 @@ def every(tree: Tree) -> Iterator[Tree]:
 
 def letters_in(tree: Tree) -> frozenset[str]:
     """The names of the letters that occur."""
-    return frozenset(one.name for one in every(tree) if isinstance(one, Letter))
+    found: set[str] = set()
+    waiting = [tree]
+    while waiting:
+        one = waiting.pop()
+        if type(one) is Letter:
+            found.add(one.name)
+        else:
+            waiting.extend(children(one))
+    return frozenset(found)
 
 
 def depth(tree: Tree) -> int:
