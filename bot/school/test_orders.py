@@ -14,6 +14,7 @@ from bot.records.days import ItemState, SchoolDay, Stage
 from bot.records.people import Student
 from bot.records.wishes import Wish
 from bot.school import dates, testing
+from bot.school.adjustments import of_student
 from bot.school.asking import TUTOR, Asked, row_number
 from bot.school.changes import Did, Scene, Stale, Step, propose
 from bot.school.names import name_of, take_students
@@ -21,7 +22,7 @@ from bot.school.planning import open_date
 from bot.school.school import School
 from bot.school.set_tests import KINDS, WAITS
 from bot.school.when import Span, fold, take_dates
-from bot.school.wishes import WishKind, in_force
+from bot.school.wishes import MORE_TIME, WishKind, in_force
 from bot.vocabulary import ChatId, DayId, Part
 
 MINUTES_AN_ITEM = 2
@@ -51,11 +52,17 @@ def test(asked: Asked) -> list[Message]:
         title = testing.test_title(asked.school, chosen)
         if len(picks) < testing.FEWEST:
             raise asked.wrong("why-test-too-early", student, name=student.name, title=title)
-        minutes = len(picks) * MINUTES_AN_ITEM
+        minutes = _minutes(asked.s, student, on, len(picks))
         what: dict[str, object] = {"test": chosen, "minutes": minutes, "title": title}
         wished.append(Wish(WishKind.TEST, what, on, on + WAITS, student=student.id))
         lines.append(_line("line-test", asked, student, on, title, len(picks)))
     return propose(asked, "test", lines, wished=wished, notes=[Line("note-test-set")])
+
+
+def _minutes(s: Session, student: Student, on: date, items: int) -> int:
+    """About how long so many items take this student on that day; there is no clock."""
+    longer = "time" in of_student(s, student, on)
+    return round(items * MINUTES_AN_ITEM * (MORE_TIME if longer else 1))
 
 
 def _line(key: str, asked: Asked, student: Student, on: date, title: str, items: int) -> Line:
@@ -66,7 +73,7 @@ def _line(key: str, asked: Asked, student: Student, on: date, title: str, items:
             "date_day": on.isoformat(),
             "title": title,
             "count": items,
-            "minutes": items * MINUTES_AN_ITEM,
+            "minutes": _minutes(asked.s, student, on, items),
         },
     )
 
@@ -124,7 +131,7 @@ def waits(s: Session, school: School, name: str, day: SchoolDay, to: ChatId, key
         name=name,
         title=testing.test_title(school, day.notes.get("test")),
         items=items,
-        minutes=items * MINUTES_AN_ITEM,
+        minutes=_minutes(s, people.student(s, day.student), day.date, items),
         opened=bool(day.notes.get("test_open")),
         second=bool(day.notes.get("second_of")),
     )
@@ -210,7 +217,7 @@ def second(asked: Asked) -> list[Message]:
         what: dict[str, object] = {
             "test": found.number,
             "of": found.day.id,
-            "minutes": len(picks) * MINUTES_AN_ITEM,
+            "minutes": _minutes(asked.s, student, on, len(picks)),
             "title": title,
         }
         wished.append(Wish(WishKind.SECOND_LOOK, what, on, on + WAITS, student=student.id))

@@ -29,6 +29,7 @@ GOOD = (Verdict.RIGHT, Verdict.UNIT)
 """A percent sign left off on a sheet is no miss: the question has it."""
 TOO_LONG = 600
 """Seconds: a sheet that took longer was interrupted, so its pace isn't counted."""
+_PUZZLED = re.compile(r"[¿?!\s]*(?:what|huh|wha|hm+|qu[eé]|c[oó]mo|eh)?[¿?!.\s]*", re.IGNORECASE)
 BY_TURNS = 3
 """Families of facts that are practised by turns."""
 LOOK_BACK = 12
@@ -62,6 +63,8 @@ def answer_sheet(s: Session, here: Here, typed: Typed, sheet_id: int) -> list[Me
     day = days.day(s, sheet.day)
     if sheet.answered_at is not None:
         return [NotForYou(to=here.chat, why="gone"), *_on(s, here, day)]
+    if _PUZZLED.fullmatch(typed.text.strip()):  # asks what this is; that is no wish to leave it out
+        return [FactsUnclear(to=here.chat, sheet=sheet.id, got=0, wanted=len(sheet.facts))]
     if is_help(typed.text):
         return leave_facts(s, here, day)
     given = answers_in(typed.text, len(sheet.facts))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import pytest
 from sqlalchemy import text
 from support.group import Group, Somebody, only, wrong_answer
 
@@ -65,6 +66,14 @@ def test_paper_answers_come_in_any_order_several_in_one_message(wren: Somebody) 
 
     assert [(row[0], row[1]) for row in said.rows] == [(first.place, "right"), (last.place, "right")]
     assert set(said.left) == set(numbers) - {first.place, last.place}
+
+
+@pytest.mark.parametrize("word", ["what?", "?", "huh", "qué?", "¿Cómo?"])
+def test_asking_what_the_sheet_is_keeps_the_sheet(wren: Somebody, word: str) -> None:
+    wren.starts()
+    unclear = only(FactsUnclear, wren.types(word))
+    assert unclear.got == 0
+    only(FactsUnclear, wren.types("which sheet please"))  # it still waits
 
 
 def test_number_that_is_not_on_the_sheet_is_said_and_changes_nothing(wren: Somebody) -> None:

@@ -84,6 +84,19 @@ def test_a_test_is_set_for_the_next_day_and_the_parents_are_told_that_morning(
     assert wren.day().kind != "test", "it comes once"
 
 
+def test_minutes_before_a_test_hold_the_more_time_of_a_student(
+    group: Group, wren: Somebody, ines: Somebody
+) -> None:
+    with transaction(group.engine) as s:
+        people.change_student(s, wren.id, lesson=8)
+    does(group.who(demo.TOVE), "/adjust wren time")
+    shown = only(Preview, ines.types("/test wren 1"))
+    assert "60 min" in words_of([shown])
+    ines.presses("t-do", shown.change)
+    told = [each for each in morning(group, 1) if isinstance(each, TestWaits)]
+    assert [(each.items, each.minutes) for each in told] == [(20, 60)]
+
+
 def test_setting_a_test_is_undone_while_it_waits(group: Group, far: Somebody, ines: Somebody) -> None:
     with transaction(group.engine) as s:
         people.change_student(s, far.id, lesson=8)

@@ -20,4 +20,4 @@ help-parent = Each evening you get one message for each child. Nothing needs gra
 help-tutor = Each change is shown first, and /undo takes back the last one.
 no-such-command = I don’t know that command. /help shows what there is.
 no-such-command-near = I don’t know that command. Did you mean { $near }? /help shows the rest, with examples.
-not-for-you-no-consent = A parent has to agree first. Then we start.
+not-for-you-no-consent = A parent has to agree first, by sending /agree (on a shared phone, /back comes before it). Then we start.

@@ -11,7 +11,7 @@ not-for-you-too-early = Puedes parar desde la mitad del repaso. Si hoy es demasi
 not-for-you-no-student = Nadie comparte este teléfono.
 no-such-command = Esa orden no la conozco. /help muestra las que hay.
 no-such-command-near = Esa orden no la conozco. ¿Querías decir { $near }? /help muestra el resto, con ejemplos.
-not-for-you-no-consent = Primero tiene que dar permiso uno de los padres. Después empezamos.
+not-for-you-no-consent = Primero tiene que dar permiso tu padre o tu madre, enviando /agree (en un teléfono compartido, antes /back). Después empezamos.
 
 help-student = Esto es lo que puedes hacer.
     
