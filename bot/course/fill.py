@@ -6,7 +6,7 @@ import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
-from functools import cached_property, lru_cache
+from functools import cached_property
 
 from bot.course.prepared import Case, Slot, Text
 from bot.course.words import Worth, as_tree, is_true, settled, work_out
@@ -29,6 +29,7 @@ from bot.maths.tree import (
     letters_in,
     number,
     rebuilt,
+    remembered,
     substitute,
 )
 from bot.maths.value import SHOWN_AS, Undefined, value
@@ -144,7 +145,7 @@ def grouped(shown: str) -> str:
     return _LONG.sub(lambda found: f"{int(found[0]):,}" if found[0][0] != "0" else found[0], shown)
 
 
-@lru_cache(maxsize=20_000)
+@remembered
 def _has_value(tree: Tree) -> bool:
     return any(isinstance(one, Call) and one.name == "value" for one in every(tree))
 

@@ -89,7 +89,10 @@ def _each(
         return
     # A spawned process inherits no threads (a progress bar has one) and no half-filled caches.
     with ProcessPoolExecutor(processes, multiprocessing.get_context("spawn"), _take, (course, draws)) as pool:
-        yield from pool.map(_check_named, [holder.id for holder in holders])
+        # The longest begin first, or the last one would keep a single process busy at the end.
+        longest = sorted(holders, key=lambda holder: -len(holder.templates))
+        begun = {holder.id: pool.submit(_check_named, holder.id) for holder in longest}
+        yield from (begun[holder.id].result() for holder in holders)
 
 
 _at_work: dict[str, tuple[Course, int]] = {}

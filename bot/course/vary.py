@@ -5,10 +5,10 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterator, Mapping, Sequence
 from fractions import Fraction
-from functools import lru_cache
+from typing import TypeAlias
 
 from bot.course.words import Worth, is_true, work_out, work_out_number
-from bot.maths.tree import Many, OneOf, Span, Tree
+from bot.maths.tree import Many, OneOf, Span, Tree, remembered
 from bot.maths.value import Undefined, value
 
 
@@ -88,6 +88,20 @@ def _one(tree: Tree, letters: Mapping[str, Worth], chance: Chance) -> Worth:
 
 
 def _from_span(span: Span, letters: Mapping[str, Worth], chance: Chance) -> Fraction:
+    always = _same_places(span)
+    low, step, count, out = _places(span, letters) if always is None else always
+    chosen = chance.below(count - len(out))
+    for place in out:
+        if place <= chosen:
+            chosen += 1
+    return low + chosen * step
+
+
+Places: TypeAlias = tuple[Fraction, Fraction, int, list[Fraction]]
+"""A range as its first number, its step, how many numbers it has, and the places of those left out, in order."""
+
+
+def _places(span: Span, letters: Mapping[str, Worth]) -> Places:
     low, high = _number(span.low, letters), _number(span.high, letters)
     step = _number(span.step, letters) if span.step is not None else Fraction(1)
     if step <= 0 or high < low:
@@ -100,11 +114,16 @@ def _from_span(span: Span, letters: Mapping[str, Worth], chance: Chance) -> Frac
     )
     if count - len(out) <= 0:
         raise EmptyRange
-    chosen = chance.below(count - len(out))
-    for place in out:
-        if place <= chosen:
-            chosen += 1
-    return low + chosen * step
+    return low, step, count, out
+
+
+@remembered
+def _same_places(span: Tree) -> Places | None:
+    """The places of a range without letters, which is the same in every draw; None for others."""
+    try:
+        return _places(span, {}) if isinstance(span, Span) else None
+    except (Undefined, EmptyRange):
+        return None
 
 
 def _number(tree: Tree, letters: Mapping[str, Worth]) -> Fraction:
@@ -112,7 +131,7 @@ def _number(tree: Tree, letters: Mapping[str, Worth]) -> Fraction:
     return work_out_number(tree, letters) if constant is None else constant
 
 
-@lru_cache(maxsize=20_000)
+@remembered
 def _constant(tree: Tree) -> Fraction | None:
     try:
         return value(tree)

@@ -5,10 +5,9 @@ from __future__ import annotations
 import math
 from collections.abc import Callable, Mapping
 from fractions import Fraction
-from functools import lru_cache
 from typing import TypeAlias
 
-from bot.maths.tree import Call, Letter, Listing, Tree, every, number, rebuilt
+from bot.maths.tree import Call, Letter, Listing, Tree, every, number, rebuilt, remembered
 from bot.maths.value import Undefined, holds, value
 
 Worth: TypeAlias = Fraction | tuple[Fraction, ...]
@@ -160,7 +159,7 @@ def as_tree(worth: Worth, decimal: bool = False) -> Tree:
     return number(worth, decimal)
 
 
-@lru_cache(maxsize=20_000)
+@remembered
 def _has_ours(tree: Tree) -> bool:
     return any(isinstance(one, Call) and one.name in OURS for one in every(tree))
 

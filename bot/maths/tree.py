@@ -10,7 +10,12 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, fields
 from fractions import Fraction
 from functools import cache
-from typing import Any, TypeAlias
+from typing import Any, TypeAlias, TypeVar
+
+Found = TypeVar("Found")
+
+MOST_REMEMBERED = 20_000
+"""Trees of which an answer is kept; a course has some thousands of its own."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -284,6 +289,25 @@ def letters_in(tree: Tree) -> frozenset[str]:
     return frozenset(found)
 
 
+def remembered(ask: Callable[[Tree], Found]) -> Callable[[Tree], Found]:
+    """The same question of a tree, answered once for each: a template asks it of its own trees in every draw.
+
+    Trees are told apart by identity, since hashing a tree takes as long as most questions; one that is remembered
+    is kept, so that no other can take its place in memory.
+    """
+    known: dict[int, tuple[Tree, Found]] = {}
+
+    def answer(tree: Tree) -> Found:
+        kept = known.get(id(tree))
+        if kept is None:
+            if len(known) >= MOST_REMEMBERED:
+                known.clear()
+            kept = known[id(tree)] = tree, ask(tree)
+        return kept[1]
+
+    return answer
+
+
 def depth(tree: Tree) -> int:
     """How many trees stand inside each other at most; 1 for a letter."""
     deepest, waiting = 1, [(tree, 1)]
@@ -320,10 +344,13 @@ def ending_places(value: Fraction) -> int | None:
 
 def substitute(tree: Tree, letters: Mapping[str, Tree]) -> Tree:
     """The same tree with letters replaced by trees, for instance by drawn numbers; others stay letters."""
-    if isinstance(tree, Letter):
-        return letters.get(tree.name, tree)
-    if isinstance(tree, TheAnswer):
+    kind = type(tree)
+    if kind is Letter:
+        return letters.get(tree.name, tree)  # type: ignore[union-attr]
+    if kind is TheAnswer:
         return letters.get("answer", tree)
+    if kind is Number:
+        return tree
     return rebuilt(tree, lambda below: substitute(below, letters))
 
 
