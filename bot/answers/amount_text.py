@@ -13,7 +13,7 @@ from bot.maths.patterns import regex
 from bot.maths.read import LONGEST
 
 _SPACED_BAR = regex(r" ?/ ?")
-_CALCULATOR = regex(r"(?<![a-z])(\d*\.?\d+) ?e ?([-+]?) ?(\d+)(?![\d.])")
+_CALCULATOR = regex(r"(?<![a-z\d.])(\d+(?:\.\d+)?|\.\d+) ?e ?([-+]?) ?(\d+)(?![\d.])")
 _TIMES_X = regex(r"(?<=[\d)π]) ?x ?(?=[-√π(]?[\d.(√π])")
 _CURRENCY_FIRST = regex(
     r"(us\$|usd|[$€£¥]) ?(-?) ?((?:\d[\d.,]*(?: \d{3})*(?: ?/ ?\d+)?|\.\d+)(?: \d+/\d+)?)"

@@ -39,3 +39,16 @@ def test_a_late_pattern_does_as_the_compiled_one() -> None:
     found = late.fullmatch("12")
     assert found is not None and found[1] == "12"
     assert late.pattern == compiled.pattern
+
+
+def test_a_calculators_power_is_found_where_the_number_begins() -> None:
+    """From the middle of a long number the search would start again at each digit."""
+    from bot.answers.amount_text import _CALCULATOR
+
+    assert [found.groups() for found in _CALCULATOR.finditer("1.5e3 .5 e-2 2E4 a55e3 12e4".lower())] == [
+        ("1.5", "", "3"),
+        (".5", "-", "2"),
+        ("2", "", "4"),
+        ("12", "", "4"),
+    ]
+    assert _CALCULATOR.search("she has " + "9" * 300) is None
