@@ -151,25 +151,31 @@ def _make_tables(url: str) -> None:
     engine.dispose()
 
 
+@pytest.fixture(scope="session")
+def database_to_copy(empty_database: str) -> str:
+    """What each test gets a copy of; a folder whose tests all begin alike puts its own here."""
+    return empty_database
+
+
 @pytest.fixture
 def database_url(
-    database_kind: str, empty_database: str, request: pytest.FixtureRequest, tmp_path: Path
+    database_kind: str, database_to_copy: str, request: pytest.FixtureRequest, tmp_path: Path
 ) -> Iterator[str]:
-    """An empty database of this test's own, as a URL that a second process may open too."""
+    """A database of this test's own, as a URL that a second process may open too."""
     if database_kind == "sqlite":
-        shutil.copy(empty_database, tmp_path / "evensum.sqlite")
+        shutil.copy(database_to_copy, tmp_path / "evensum.sqlite")
         yield f"sqlite:///{tmp_path / 'evensum.sqlite'}"
         return
     server: Server = request.getfixturevalue("postgresql")
     name = f"test_{time.time_ns()}"
-    server.say(f"create database {name} template {empty_database} strategy file_copy")
+    server.say(f"create database {name} template {database_to_copy} strategy file_copy")
     yield server.url(name)
     server.say(f"drop database {name} with (force)")
 
 
 @pytest.fixture
 def engine(database_url: str) -> Iterator[Engine]:
-    """An engine on an empty database, once on SQLite and once on PostgreSQL."""
+    """An engine on a database of the test's own, once on SQLite and once on PostgreSQL."""
     engine = create_engine(database_url)
     yield engine
     engine.dispose()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import TypeVar
@@ -39,17 +39,23 @@ class StillClock:
 
 
 class Group:
-    """The demo's people; time stands still unless somebody moves it."""
+    """The demo's people; time stands still unless somebody moves it.
 
-    def __init__(self, engine: Engine, course: Course) -> None:
+    `message_ids` says what was delivered already, where the database is a copy of another group's.
+    """
+
+    def __init__(
+        self, engine: Engine, course: Course, message_ids: Mapping[ChatId, int] | None = None
+    ) -> None:
         self.engine = engine
         self.school: School = make_school(course, "evensum_bot")
         self.clock = StillClock(demo.START)
         self.route = Route(self.school, self.clock)
         self.updates = 0
-        self.message_ids: dict[ChatId, int] = {}
-        with transaction(engine) as s:
-            demo.seed(s, self.clock.now())
+        self.message_ids: dict[ChatId, int] = dict(message_ids or {})
+        if message_ids is None:
+            with transaction(engine) as s:
+                demo.seed(s, self.clock.now())
 
     def at(self, hour: int, minute: int = 0, day: int = 0) -> None:
         """Set the clock to an hour at home, `day` days after the first Monday."""

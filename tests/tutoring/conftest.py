@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+import shutil
+import time
+from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
@@ -12,6 +14,8 @@ from support.group import Group, Somebody
 from bot import demo
 from bot.course.load import load_course
 from bot.course.year import Course
+from bot.records.base import create_engine
+from bot.vocabulary import ChatId
 
 CONTENT = Path(__file__).parents[2] / "content"
 
@@ -21,13 +25,51 @@ def course() -> Course:
     return load_course(CONTENT)
 
 
-@pytest.fixture
-def group(engine: Engine, course: Course) -> Iterator[Group]:
-    """Monday at eight, all days pushed."""
+@dataclass(frozen=True)
+class Monday:
+    """A database in which all days of the first Monday are pushed: what it is copied from, and what was delivered."""
+
+    database: str
+    message_ids: dict[ChatId, int]
+
+
+@pytest.fixture(scope="session")
+def monday(
+    database_kind: str,
+    empty_database: str,
+    course: Course,
+    request: pytest.FixtureRequest,
+    tmp_path_factory: pytest.TempPathFactory,
+) -> Monday:
+    """Monday at eight, made once: to push three days takes longer than most tests here."""
+    if database_kind == "sqlite":
+        database = str(tmp_path_factory.mktemp("monday") / "monday.sqlite")
+        shutil.copy(empty_database, database)
+        url = f"sqlite:///{database}"
+    else:
+        database = f"monday_{time.time_ns()}"
+        server = request.getfixturevalue("postgresql")
+        server.say(f"create database {database} template {empty_database} strategy file_copy")
+        url = server.url(database)
+    engine = create_engine(url)
     group = Group(engine, course)
     group.at(8)
     group.tick()
-    yield group
+    engine.dispose()
+    return Monday(database, group.message_ids)
+
+
+@pytest.fixture(scope="session")
+def database_to_copy(monday: Monday) -> str:
+    return monday.database
+
+
+@pytest.fixture
+def group(engine: Engine, course: Course, monday: Monday) -> Group:
+    """Monday at eight, all days pushed."""
+    group = Group(engine, course, monday.message_ids)
+    group.at(8)
+    return group
 
 
 @pytest.fixture

@@ -6,16 +6,16 @@ half or a missed straight side shows.
 
 from __future__ import annotations
 
+import functools
 import itertools
 import math
 import re
 from fractions import Fraction
-from functools import cache
 
 STEPS = 2000
 
 
-@cache
+@functools.cache
 def _walk(radius, share=1):
     """The length of an arc, a share of the circle, as printed with 3.14 for pi: to a thousandth."""
     turn = 2 * math.pi * share

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
+import functools
 from fractions import Fraction
-from functools import cache
 from itertools import product
 
 
-@cache
+@functools.cache
 def _surface(a, b, h):
     cubes = set(product(range(int(a)), range(int(b)), range(int(h))))
     sides = [(1, 0, 0), (-1, 0, 0), (0, 1, 0), (0, -1, 0), (0, 0, 1), (0, 0, -1)]
