@@ -7,13 +7,13 @@ than a guess.
 
 from __future__ import annotations
 
-from collections import Counter
-from collections.abc import Sequence
+from collections import Counter, defaultdict
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 
 from bot.planner.history import History, Wishes
-from bot.planner.memory import gain, recall
+from bot.planner.memory import Memory, gain, recall
 from bot.planner.plan import Because
 from bot.planner.syllabus import EASY, HARD, MIDDLE, Syllabus, Template
 from bot.vocabulary import Outcome, SkillId, TemplateId, Why
@@ -44,6 +44,11 @@ FEW = 1.0
 """How much more a skill counts that was met in few items so far, for each item that the day holds."""
 MISSED = 1.5
 """How much more a skill counts that was always missed, against one that never was."""
+
+EVEN = 0.5
+"""How much more a skill counts whose unit was met in fewer items a skill than all units were: the power to which
+that ratio is raised. Else the last units of the year end with the least practice and are forgotten first.
+"""
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,6 +225,7 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
             if skill in wishes.fewer_of:
                 worth /= 3
             table.worth[skill] = worth
+    _even_out(table, met)
     seen = _last_seen(table)
     if table.today is not None:
         seen.update(dict.fromkeys(table.syllabus.by_number[table.today].skills, history.school_day))
@@ -227,6 +233,26 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
         skill: history.school_day - seen.get(skill, history.school_day - AWAY_AT_MOST - 1)
         for skill in table.worth
     }
+
+
+def _even_out(table: Table, met: frozenset[int]) -> None:
+    """Raise the worth of units that had little practice so far, lower that of units that had much."""
+    memories = table.history.memories
+    units: dict[int, list[Memory]] = defaultdict(list)
+    for n in met:
+        lesson = table.syllabus.by_number[n]
+        units[lesson.unit] += [memories[skill] for skill in lesson.skills if skill in memories]
+    usual = _items_a_skill(held for unit in units.values() for held in unit)
+    for unit in units.values():
+        factor = (usual / _items_a_skill(unit)) ** EVEN
+        for held in unit:
+            table.worth[held.skill] *= factor
+
+
+def _items_a_skill(memories: Iterable[Memory]) -> float:
+    """In how many items each of the skills was met on average; one more than that, so that it is never 0."""
+    items = [held.met for held in memories]
+    return 1 + sum(items) / max(1, len(items))
 
 
 def _last_seen(table: Table) -> dict[SkillId, int]:
