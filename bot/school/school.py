@@ -33,6 +33,13 @@ class School:
         except LookupError:
             return lesson.replace("-", " ").capitalize()
 
+    def lesson_still_here(self, lesson: str | None) -> Lesson | None:
+        """A lesson of a day that was planned earlier; None if the day has none or it was taken out since."""
+        try:
+            return self.course.lesson(lesson) if lesson else None
+        except LookupError:
+            return None
+
     def skill_title(self, skill: str) -> str:
         """A skill as people read it: the title of the lesson that teaches it."""
         lesson = self.course.teaches(SkillId(skill))

@@ -164,7 +164,7 @@ def _from(
 
 def push(s: Session, student: Student, school: School, day: SchoolDay, to: ChatId) -> DayReady:
     """The morning message of a day."""
-    lesson = school.course.lesson(day.lesson) if day.lesson else None
+    lesson = school.lesson_still_here(day.lesson)
     _, review = days.count_items(s, day.id, Part.REVIEW)
     earlier = days.last_days(s, student.id, day.date, 2)
     unfinished = sum(1 for each in earlier if each.ended_at is None)

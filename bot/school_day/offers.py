@@ -38,7 +38,8 @@ def second_of(s: Session, here: Here, day: SchoolDay) -> LessonId | None:
         return None
     if day.kind == DayKind.LIGHT and day.lesson is None:
         return _catch_up(s, here, day)
-    if day.lesson is None:
+    lesson = here.school.lesson_still_here(day.lesson)
+    if lesson is None:
         return None
     wishes = in_force(s, here.student, day.date)
     fresh = people.student(s, here.student.id)
@@ -48,7 +49,7 @@ def second_of(s: Session, here: Here, day: SchoolDay) -> LessonId | None:
         day=day.date,
         number=history.school_day,
         items=done_of(days.items_of(s, day.id)),
-        lesson=here.school.course.lesson(day.lesson).n,
+        lesson=lesson.n,
         minutes=day.seconds / 60,
     )
     return planned_second(here.school.syllabus, history, today, Wishes(minutes=fresh.minutes))

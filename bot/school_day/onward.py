@@ -96,9 +96,13 @@ def _enter(s: Session, here: Here, day: SchoolDay, stage: Stage, lead: Lead | No
 
 
 def card(s: Session, here: Here, day: SchoolDay, lead: Lead | None = None) -> list[Message]:
-    """The card of the day, its worked example, and the way on to guided practice."""
-    assert day.lesson is not None
-    lesson = here.school.course.lesson(day.lesson)
+    """The card of the day, its worked example, and the way on to guided practice.
+
+    A lesson that was taken out of the course since the morning is passed over.
+    """
+    lesson = here.school.lesson_still_here(day.lesson)
+    if lesson is None:
+        return _enter(s, here, day, Stage.REVIEW, lead)
     sitting = min(day.sitting, len(lesson.cards))
     shown, example = lesson.cards[sitting - 1], lesson.examples[min(sitting, len(lesson.examples)) - 1]
     wishes = in_force(s, here.student, day.date)
@@ -183,7 +187,9 @@ def _lesson_met(s: Session, here: Here, day: SchoolDay, *, all_sittings: bool = 
     """The lesson was met: the next school day brings its second sitting, or the lesson after it."""
     assert day.lesson is not None
     days.note_day(s, day, lesson_met=True, met=[*lessons_met(day), day.lesson])
-    lesson = here.school.course.lesson(day.lesson)
+    lesson = here.school.lesson_still_here(day.lesson)
+    if lesson is None:
+        return  # it was taken out of the course since; tomorrow's plan finds the next one
     if lesson.n != people.student(s, here.student.id).lesson:
         return  # the tutor moved the student on in the meantime
     if day.sitting < lesson.sittings and not all_sittings:

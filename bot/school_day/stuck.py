@@ -260,8 +260,9 @@ def in_words(s: Session, here: Here, sent: Sent) -> list[Message]:
 
 def worked_in_words(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """The picture of the day's worked example in words."""
-    if day.lesson is None:
+    lesson = here.school.lesson_still_here(day.lesson)
+    if lesson is None:
         return [NotForYou(to=here.chat, why="gone")]
-    examples_ = here.school.course.lesson(day.lesson).examples
+    examples_ = lesson.examples
     figure = examples_[min(day.sitting, len(examples_)) - 1].figure
     return [InWords(to=here.chat, alt=alt(figure) if figure else "")]
