@@ -18,7 +18,11 @@ _SPACES = regex(r" {2,}")
 _REASON = regex(
     r"\b(?:because|becuase|becouse|becaus|becuz|bcuz|bcause|bcs|bc|cuz|coz|since|porque|por que|ya que|"
     r"check(?:ed|ing)?\b(?! )|check:? (?=[-\d(])|"
-    r"puesto que|dado que)\b.*",
+    r"puesto que|dado que)\b.*"
+    r"|(?:,|\b(?:but|and|so)\b)? ?(?<=[ ,])\bi (?!(?:got|get|think|thought|guess|mean|meant|say|said|have|found|put|"
+    r"dont|do not|cant|give|hate|believe|hope|know)\b)[a-z]{3,}\b[^\d=<>]*$"
+    r"|[ ,.;]+(?:but |pero )?(?:im |i am )?(?:not (?:so |very |really |too |totally |100% )?sure|no estoy (?:muy |tan )?segur[oa])"
+    r"\b[^\d=<>]*$",
     re.DOTALL,
 )
 _AGAIN = regex(
@@ -152,7 +156,7 @@ def without_help(text: str) -> str:
 
 
 def without_reason(text: str) -> str:
-    """What stands before *because* or *since*, where something does."""
+    """What stands before *because* or *since*, `i did it in my head` or *not sure*, where something does."""
     found = _REASON.search(text)
     return _cut(text, found.start()) if found and found.start() > 0 else text
 

@@ -48,6 +48,8 @@ _BETWEEN = regex(
 _INTERVAL = regex(
     r"^(?:[a-z] ?(?:∈|in|is in) ?)?([\[(]) ?([-+]? ?[\d./∞π√]+) ?[,;] ?([-+]? ?[\d./∞π√]+) ?([\])])$"
 )
+_DECIMAL_COMMA = regex(r"(?<=\d),(?=\d{1,2}(?!\d))|(?<=\b0),(?=\d)")
+"""No space behind it, and not three digits, which would be thousands."""
 _BUILDER = regex(r"^\{ ?[a-z] ?[|:] ?(.*?)\}?$")
 _PLAIN_WORDS = regex(r"\b(?!sqrt\b|abs\b)[a-z]{2,}\b")
 _PIECES = regex(r" ?(?:[,;&]|\band\b|(?<=\d )y(?= [a-z])|\bbut\b|\bpero\b|\n|∩) ?")
@@ -102,6 +104,7 @@ def grade_inequality(text: str, key: Key) -> Finding:
     text = _in_signs(text.strip(" .!?;,"), letter)
     if interval is not None and (found := _INTERVAL.match(text)) is not None:
         return _as_interval(found, interval)
+    text = _DECIMAL_COMMA.sub(".", text)
     if not text:
         raise Unreadable("no-maths")
     if not _SIGN.search(text):

@@ -11,6 +11,8 @@ _TOKEN = regex(r"( ?)([a-z]+|\d*\.\d*\(\d+\)|\d*\.?\d+|[^ ])")
 HAS_WORDS = regex(r"[a-z]{2}")
 _AND = frozenset(("and", "&", "y", "con", "n"))
 _PLACES = frozenset(("hundreds", "thousands", "millions"))  # alone they name a place, not a number
+_SOUNDS_LIKE = {"too": "two", "to": "two", "for": "four", "fore": "four", "ate": "eight", "won": "one"}
+"""Behind a tens word and a hyphen: `seventy-too`."""
 _BEFORE_PART = frozenset(("a", "an", "one", "un", "una"))
 
 
@@ -65,6 +67,15 @@ def _unslipped(word: str) -> str:
     return near[0] if len(near) == 1 else word
 
 
+@lru_cache(maxsize=256)
+def _part_meant(word: str) -> str | None:
+    """The word for a part that has one letter wrong: `fiths`, `forths`, `twelths`."""
+    from rapidfuzz.distance import OSA
+
+    near = [one for one in _tables()[4] if len(one) > 4 and OSA.distance(word, one, score_cutoff=1) == 1]
+    return near[0] if len(near) == 1 else None
+
+
 def spoken(text: str, *, orders: bool = False) -> str:
     """The text with words for numbers and signs replaced; other words stay.
 
@@ -86,6 +97,9 @@ class _Speech:
             self.words.append(word if len(word) < 6 or not word.isalpha() else _unslipped(word))
         self.orders = orders
         self.numbers, self.tens, self.hundreds, self.scales, self.parts = _tables()
+        for i in range(1, len(self.words) - 1):
+            if self.words[i] == "-" and self.words[i - 1] in self.tens and not self.spaces[i + 1]:
+                self.words[i + 1] = _SOUNDS_LIKE.get(self.words[i + 1], self.words[i + 1])
 
     def word(self, i: int) -> str:
         return self.words[i] if i < len(self.words) else ""
@@ -212,6 +226,8 @@ class _Speech:
             i, word = i + 1, self.word(i + 1)
         if word in self.parts:
             return self.parts[word], i + 1
+        if word.endswith(("th", "ths")) and (meant := _part_meant(word)):
+            return self.parts[meant], i + 1
         return None
 
     def fraction(self, i: int) -> tuple[str, int] | None:

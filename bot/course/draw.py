@@ -9,9 +9,9 @@ from functools import cached_property
 
 from bot.answers.key import Key, Misstep, tells_of_pi
 from bot.course.faults import CourseErrors, Fault
-from bot.course.fill import Draw, grouped, is_formula, key_text, same_thing
+from bot.course.fill import Draw, is_formula, key_text, same_thing
 from bot.course.fill_figure import fill_figure
-from bot.course.item import Item, Step, runs
+from bot.course.item import Item, Step, grouped, runs
 from bot.course.lesson import Template
 from bot.course.prepare import prepare, read_once
 from bot.course.prepared import Case, Prepared, Slot, Text

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
 
+from bot.course.item import grouped
 from bot.course.prepared import Case, Slot, Text
 from bot.course.words import Worth, as_tree, is_true, settled, work_out
 from bot.maths.show import plain
@@ -33,8 +33,6 @@ from bot.maths.tree import (
     substitute,
 )
 from bot.maths.value import SHOWN_AS, Undefined, value
-
-_LONG = re.compile(r"(?<![\d.,])\d{4,}(?![\d]*\.?\d*%)")
 
 
 @dataclass(frozen=True)
@@ -138,11 +136,6 @@ class Draw:
             if case.when is None or is_true(case.when, self.letters):
                 return case.gives
         return None
-
-
-def grouped(shown: str) -> str:
-    """Whole numbers of four digits and more with their thousands apart: 47305 as 47,305."""
-    return _LONG.sub(lambda found: f"{int(found[0]):,}" if found[0][0] != "0" else found[0], shown)
 
 
 @remembered

@@ -63,6 +63,22 @@ class Item:
     level: Level = Level.MIDDLE
     calculator: bool = False
 
+    @property
+    def answer_shown(self) -> str:
+        """The answer as people read it: as stored, and thousands apart where it is one number."""
+        return grouped(self.key.answer) if self.key.form in _ONE_NUMBER else self.key.answer
+
+
+_ONE_NUMBER = frozenset(
+    ("number", "decimal", "decimal-rounded", "whole", "integer", "money", "quantity", "quantity-exact-unit")
+)
+_LONG = re.compile(r"(?<![\d.,])\d{4,}(?![\d]*\.?\d*%)")
+
+
+def grouped(shown: str) -> str:
+    """Whole numbers of four digits and more with their thousands apart: 47305 as 47,305."""
+    return _LONG.sub(lambda found: f"{int(found[0]):,}" if found[0][0] != "0" else found[0], shown)
+
 
 class RunKind(StrEnum):
     """What a stretch of text is."""

@@ -7,9 +7,9 @@ from collections.abc import Mapping
 
 from bot.course.explain import explain
 from bot.course.faults import nearest
-from bot.course.fill import Draw, grouped
+from bot.course.fill import Draw
 from bot.course.fill_figure import fill_figure
-from bot.course.item import Figure, Step
+from bot.course.item import Figure, Step, grouped
 from bot.course.lesson import (
     Card,
     HandsOn,

@@ -185,7 +185,7 @@ def open_item(school: School, sent: Sent, tried: Sequence[Attempt]) -> OpenItem:
         ask=plain_text(sent.item.ask),
         answered=wrong[-1].typed[:80] if wrong else "",
         misstep=_say(school, sent, named[-1]) if named else "",
-        answer=sent.item.key.answer,
+        answer=sent.item.answer_shown,
     )
 
 

@@ -137,7 +137,7 @@ def _row(number: int, item: Item, lesson: LessonId | None) -> SheetRow:
         choices=item.choices,
         lines=0 if item.choices else LINES[item.level],
         calculator=item.calculator,
-        answer=item.key.answer,
+        answer=item.answer_shown,
         unit=item.key.unit or "",
         steps=steps_of(item),
     )

@@ -103,7 +103,7 @@ def _missed(sent: Sent, tried: Sequence[attempts.Attempt]) -> MissedItem:
         title=sent.item.lesson_title,
         ask=sent.item.ask,
         answered=typed[-1][:80] if typed else "",
-        answer=sent.item.key.answer,
+        answer=sent.item.answer_shown,
     )
 
 

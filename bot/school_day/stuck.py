@@ -116,7 +116,7 @@ def show_solution(s: Session, here: Here, sent: Sent) -> list[Message]:
             item=sent.id,
             ask=sent.item.ask,
             steps=steps_of(sent.item),
-            answer=sent.item.key.answer,
+            answer=sent.item.answer_shown,
             unit=sent.item.key.unit or "",
             comes_back=comes_back,
             figure=sent.item.figure,
@@ -183,7 +183,7 @@ def _pass_on(s: Session, here: Here, sent: Sent, why: str) -> list[Message]:
             lesson=sent.item.lesson_title,
             ask=sent.item.ask,
             typed=tuple(attempt.typed[:200] for attempt in tried[-4:]),
-            answer=sent.item.key.answer,
+            answer=sent.item.answer_shown,
             attempt=tried[-1].id if tried else 0,
             why=why,
         )

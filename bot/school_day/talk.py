@@ -24,7 +24,7 @@ def pressed(s: Session, school: School, person: Person, sent: Sent, how: str, at
                 item=sent.id,
                 ask=sent.item.ask,
                 steps=steps_of(sent.item),
-                answer=sent.item.key.answer,
+                answer=sent.item.answer_shown,
                 unit=sent.item.key.unit or "",
                 figure=sent.item.figure,
                 alt=alt_of(sent.item),

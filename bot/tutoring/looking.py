@@ -182,7 +182,7 @@ def record(asked: Asked, student: Student, day: SchoolDay, sent: Sent) -> Record
         date=day.date.isoformat(),
         title=asked.school.title(LessonId(sent.lesson)),
         ask=plain_text(sent.item.ask),
-        answer=sent.item.key.answer,
+        answer=sent.item.answer_shown,
         outcome=sent.outcome.value if sent.outcome else "",
         why=sent.why.value,
         attempts=rows,

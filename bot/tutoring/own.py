@@ -209,7 +209,7 @@ def _propose_items(
 
 
 def _item_line(item: Item) -> Line:
-    answer = f"{item.key.answer} {item.key.unit or ''}".strip()
+    answer = f"{item.answer_shown} {item.key.unit or ''}".strip()
     if item.choices:
         return Line(
             "line-own-choice", {"ask": short(item.ask, 200), "answer": answer, "names": list(item.choices)}
@@ -290,7 +290,7 @@ def lesson_proposed(
     beside = with_own(course, lesson)
     for template in lesson.templates[:3]:
         item = draw(beside, template.id, 1)
-        lines.append(Line("line-own-draw", {"ask": short(item.ask, 120), "answer": item.key.answer}))
+        lines.append(Line("line-own-draw", {"ask": short(item.ask, 120), "answer": item.answer_shown}))
     counted = {"count": len(lesson.templates), "draws": draws * len(lesson.templates)}
     shown = [Line("note-own-proved", {**counted})]
     shown += [Line("note-own-look", {"line": each.line, "what": each.what}) for each in notes[:3]]

@@ -130,5 +130,5 @@ def _point(asked: Asked, student: Student, lesson: LessonId, items: list[Past]) 
         typed=wrong[-1].typed[:60] if wrong else "",
         say=says.get(named or "", ""),
         fresh=plain_text(fresh.ask),
-        answer=fresh.key.answer,
+        answer=fresh.answer_shown,
     )

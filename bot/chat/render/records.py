@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator
 
 from bot.chat.render.paper_shapes import chart_words, duration, look, marked, table, typed, year_chart
@@ -170,12 +171,13 @@ def _handover_tables(words: Words, record: RecordOf) -> Iterator[dict[str, objec
     months: dict[str, list[RecordDay]] = {}
     for day in record.days:
         months.setdefault(day.date[:7], []).append(day)
+    met = Counter(lesson.date[:7] for lesson in record.lessons)
     rows = [
         [
             words.date(f"{month}-01", "LLLL y"),
             str(len(days)),
             duration(words, sum(day.minutes for day in days)).words(),
-            str(sum(len(day.lessons) for day in days)),
+            str(met[month]),
         ]
         for month, days in months.items()
     ]

@@ -90,7 +90,7 @@ passed-reported = **{ $student }** ({ $household }) cree que este ejercicio de *
 
 # A household goes to another tutor
 line-handover = **{ $household }** ({ $names }) se ofrece a otra persona que enseña: hago un enlace para que lo pases.
-note-handover = No cambia nada hasta que pulse *Hacerme cargo*; hasta entonces */undo* acaba con el enlace. Después las respuestas, los registros y los planes siguen con esa persona, y tú no ves nada más. Lo que pusiste para todos tus alumnos se queda contigo. Se avisa a las familias.
+note-handover = No cambia nada hasta que esa persona pulse *Hacerme cargo*; hasta entonces */undo* acaba con el enlace. Después las respuestas, los registros y los planes siguen con esa persona, y tú no ves nada más. Lo que pusiste para todos tus alumnos se queda contigo. Se avisa a las familias.
 handover-asked = **{ $tutor }** te pasa la familia **{ $household }** ({ $names }). Verías sus respuestas, planearías sus días y leerías sus preguntas; { $tutor } ya no. Se avisa a la familia.
 handover-taken = **{ $household }** está contigo desde ahora. */needs* muestra quién te necesita, */people* quiénes son.
 handover-given = **{ $tutor }** se ha hecho cargo de **{ $household }**. Tú no ves nada más.
@@ -115,5 +115,5 @@ exported-photos = { $count ->
     [one] Una foto de { $household }
    *[other] { $count } fotos de { $household }
   }, archivo { $part } de { $parts }.
-privacy-months = **Cuánto tiempo:** las fotos y las respuestas tal como se escribieron se quitan a los { $months } meses. Los días, los minutos y los resultados quedan para vuestros registros hasta que los mandéis borrar.
-privacy-no-limit = **Cuánto tiempo:** hasta que lo mandéis borrar.
+privacy-months = **Cuánto tiempo:** las fotos y las respuestas tal como se escribieron se quitan a los { $months } meses. Los días, los minutos y los resultados quedan para tus registros hasta que pidas que se borren.
+privacy-no-limit = **Cuánto tiempo:** hasta que pidas que se borre.

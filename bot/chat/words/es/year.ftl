@@ -26,7 +26,7 @@ digest-placing = { $questions ->
    *[other] **{ $name }** ha empezado a ver por dónde empezar: { $questions } preguntas de momento, el resto la próxima vez. Sin notas.
   }
 digest-placed = **{ $name }** ha visto por dónde empezar: { $questions } preguntas, sin notas. Apunta a *{ $lesson }*; decide el tutor.
-digest-placed-all = **{ $name }** ha visto por dónde empezar: { $questions } preguntas, sin notas. Nada del curso parecía nuevo; el tutor lo hablará con ustedes.
+digest-placed-all = **{ $name }** ha visto por dónde empezar: { $questions } preguntas, sin notas. Nada del curso parecía nuevo; el tutor lo hablará contigo.
 command-placement = Ver por dónde empezar: de 12 a 20 preguntas en lugar de la próxima lección. No es una nota.
 line-placement = { $names }: el { $date_day } se ve por dónde empezar en lugar de una lección, de 12 a 20 preguntas, una media hora, de una vez o de dos. No es una nota.
 line-place = { $name } empieza con la lección { $n }, *{ $title }*.
