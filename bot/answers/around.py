@@ -21,8 +21,8 @@ _REASON = regex(
     r"puesto que|dado que)\b.*"
     r"|(?:,|\b(?:but|and|so)\b)? ?(?<=[ ,])\bi (?!(?:got|get|think|thought|guess|mean|meant|say|said|have|found|put|"
     r"dont|do not|cant|give|hate|believe|hope|know)\b)[a-z]{3,}\b[^\d=<>]*$"
-    r"|[ ,.;]+(?:but |pero )?(?:im |i am )?(?:not (?:so |very |really |too |totally |100% )?sure|no estoy (?:muy |tan )?segur[oa])"
-    r"\b[^\d=<>]*$",
+    r"|[ ,.;]+(?:but |pero )?(?:im |i am )?"
+    r"(?:not (?:so |very |really |too |totally |100% )?sure|no estoy (?:muy |tan )?segur[oa])\b[^\d=<>]*$",
     re.DOTALL,
 )
 _AGAIN = regex(
