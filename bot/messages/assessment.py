@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.messages.base import AboutItem, Message
+from bot.messages.base import AboutItem, Message, Push
 from bot.vocabulary import DayId, ItemId, Verdict
 
 
@@ -28,6 +28,26 @@ class TestReopened(Message, frozen=True, kw_only=True):
 
     day: DayId
     name: str
+    date: str = ""
+    """ISO date of the test's day, where that is over; its count stands until there is a new one."""
+
+
+class TestCountedAgain(Push, frozen=True, kw_only=True):
+    """To grown-ups: a test was handed in after its evening; its count now, and what it was. One line."""
+
+    __test__ = False
+
+    day: DayId
+    name: str
+    date: str
+    right: int
+    out_of: int
+    was: int | None = None
+    """Right by the count before; None where it was never handed in until now."""
+    shared: bool = False
+    """Children use that phone too: the count stays behind the button."""
+    button: bool = True
+    """The digest of the day is to be opened with a button."""
 
 
 class TestNoted(AboutItem, frozen=True, kw_only=True):

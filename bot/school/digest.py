@@ -239,11 +239,12 @@ def _late(s: Session, student: Student, day: SchoolDay) -> tuple[int, int]:
     if not earlier or earlier[0].closed_at is None:
         return 0, 0
     closed_at = earlier[0].closed_at
+    tests = {each.id for each in days.items_of(s, earlier[0].id, Part.TEST)}  # they have a line of their own
     late = [
         attempt
-        for tried in attempts.attempts_of_day(s, earlier[0].id).values()
+        for item, tried in attempts.attempts_of_day(s, earlier[0].id).items()
         for attempt in tried
-        if attempt.at > closed_at and attempt.verdict in (Verdict.RIGHT, Verdict.WRONG)
+        if item not in tests and attempt.at > closed_at and attempt.verdict in (Verdict.RIGHT, Verdict.WRONG)
     ]
     return len(late), sum(1 for attempt in late if attempt.verdict is Verdict.RIGHT)
 

@@ -22,21 +22,26 @@ from bot.school.planning import open_date
 from bot.school.school import School
 from bot.school.set_tests import KINDS, WAITS
 from bot.school.when import Span, fold, take_dates
-from bot.school.wishes import MORE_TIME, WishKind, in_force
-from bot.vocabulary import ChatId, DayId, Part
+from bot.school.wishes import MORE_TIME, WishKind, in_force, wishes_until
+from bot.vocabulary import ChatId, DayId, Outcome, Part
 
 MINUTES_AN_ITEM = 2
 _OPEN, _REOPEN = {"open", "abrir"}, {"reopen", "reabrir"}
+REACH = timedelta(days=14)
+"""How far back a test may be opened once more (common practice, no source)."""
 
 
 def test(asked: Asked) -> list[Message]:
-    """Set a test for the next day or one that is named; "open" opens today's, "reopen" one handed in too soon."""
+    """Set a test for the next day or one that is named; "open" opens today's, "reopen" one handed in too soon.
+
+    Of another day as well, where it is named: "reopen monday".
+    """
     students, rest = take_students(asked)
-    word = fold(rest.strip())
-    if word in _OPEN:
+    word, _, behind = rest.strip().partition(" ")
+    if fold(word) in _OPEN and not behind:
         return [_waits(asked, each, _test_of_today(asked, each)) for each in students]
-    if word in _REOPEN:
-        return _propose_reopening(asked, students)
+    if fold(word) in _REOPEN:
+        return _propose_reopening(asked, students, behind)
     span, left = _span(asked, students, rest)
     number = row_number(left.strip())
     if left.strip() and number is None:
@@ -140,40 +145,94 @@ def waits(s: Session, school: School, name: str, day: SchoolDay, to: ChatId, key
 # Once more open ----------------------------------------------------------------------------------------
 
 
-def _propose_reopening(asked: Asked, students: Sequence[Student]) -> list[Message]:
+def _propose_reopening(asked: Asked, students: Sequence[Student], when: str) -> list[Message]:
     lines: list[Line] = []
     steps: list[Step] = []
+    notes: list[Line] = []
     for student in students:
-        day = days.day_on(asked.s, student.id, dates.today(student, asked.at))
-        if day is None or not day.notes.get("handed_in") or day.closed_at is not None:
-            raise asked.wrong("why-not-reopened", student, name=student.name)
-        lines.append(Line("line-reopen", {"name": name_of(asked, student)}))
+        day = _handed_in(asked, student, when)
+        name = name_of(asked, student)
+        if day.closed_at is None:
+            lines.append(Line("line-reopen", {"name": name}))
+        else:
+            lines.append(Line("line-reopen-closed", {"name": name, **_as_it_counts(asked.s, day)}))
+            notes = [Line("note-reopen-closed")]
         steps.append({"op": "reopen", "student": student.id, "day": day.id})
-    return propose(asked, "test", lines, steps=steps)
+    return propose(asked, "test", lines, steps=steps, notes=notes)
+
+
+def _handed_in(asked: Asked, student: Student, when: str) -> SchoolDay:
+    """The day whose test is meant: of the date, else of the newest test. Raises Unclear."""
+    today = dates.today(student, asked.at)
+    span, left = take_dates(when, today, past=True)
+    if left.strip():
+        raise asked.wrong("why-test-how", student, last=len(asked.school.syllabus.tests))
+    first, last = (span.first, span.first) if span else (today - REACH, today)
+    past = days.days_between(asked.s, student.id, max(first, today - REACH), last)
+    day = next((each for each in reversed(past) if each.notes.get("test_open")), None)
+    if day is None:
+        raise asked.wrong("why-not-reopened", student, name=student.name, days=REACH.days)
+    if not day.notes.get("handed_in") or day.notes.get("reopened"):
+        raise asked.wrong("why-reopened-already", student, name=student.name, date_day=day.date.isoformat())
+    if day.closed_at is not None and _second_look_at(asked.s, student, day, today):
+        raise asked.wrong("why-reopen-second", student, name=student.name, date_day=day.date.isoformat())
+    return day
+
+
+def _as_it_counts(s: Session, day: SchoolDay) -> dict[str, str | int | list[str]]:
+    items = days.items_of(s, day.id, Part.TEST)
+    right = sum(1 for each in items if each.outcome is Outcome.FIRST_TRY)
+    return {"date_day": day.date.isoformat(), "right": right, "count": len(items)}
+
+
+def _second_look_at(s: Session, student: Student, day: SchoolDay, today: date) -> bool:
+    """Whether a second look at a day's test was had or is set: it asks what was missed by the count that stands."""
+    later = today + WAITS
+    wished = wishes_until(s, student, day.date, later)
+    if any(wish.kind == WishKind.SECOND_LOOK and wish.what.get("of") == day.id for wish in wished):
+        return True
+    since = days.days_between(s, student.id, day.date, today)
+    return any(each.notes.get("second_of") == day.id for each in since)
 
 
 def _reopen(scene: Scene, step: Step) -> Did:
-    """Open a test that was handed in: all answers stay, none counts yet."""
+    """Open a test that was handed in: all answers stay.
+
+    On the day itself none counts until it is handed in anew. Once the evening told of it, its count stands
+    until there is a new one, so that no paper has a hole and a day isn't lost where nobody hands in again.
+    """
     day = days.day(scene.s, DayId(int(str(step["day"]))))
-    if not day.notes.get("handed_in") or day.closed_at is not None:
+    if not day.notes.get("handed_in") or day.notes.get("reopened"):
         raise Stale
+    told = day.closed_at is not None
     tried = attempts.attempts_of_day(scene.s, day.id)
     stood = []
     for sent in days.items_of(scene.s, day.id, Part.TEST):
         stood.append([sent.id, sent.state.value, sent.outcome.value if sent.outcome else None])
         state = ItemState.NOTED if tried.get(sent.id) else ItemState.WAITING
-        days.change_item(scene.s, sent.id, state=state, outcome=None)
-    was = {name: day.notes.get(name) for name in ("handed_in", "typing_again", "test_counted", "again")}
-    days.note_day(scene.s, day, handed_in=False, typing_again=False, test_counted=False, again=[])
-    days.change_day(scene.s, day.id, stage=Stage.TEST, ended_at=None)
-    where = people.chat_of_student(scene.s, day.student)
-    said: list[Message] = []
-    if where is not None:
-        owner = people.who(scene.s, where[0])
-        if not where[1] or (owner is not None and owner.speaking == day.student):
-            said.append(TestReopened(to=where[0], day=day.id, name=people.student(scene.s, day.student).name))
+        outcome = sent.outcome if told else None
+        days.change_item(scene.s, sent.id, state=state, outcome=outcome)
+    names = ("handed_in", "typing_again", "test_counted", "again", "reopened")
+    was = {name: day.notes.get(name) for name in names}
+    if told:
+        days.note_day(scene.s, day, reopened=True, typing_again=False, again=[])
+    else:
+        days.note_day(scene.s, day, handed_in=False, typing_again=False, test_counted=False, again=[])
+        days.change_day(scene.s, day.id, stage=Stage.TEST, ended_at=None)
     count = sum(len(each) for each in tried.values())
-    return Did({**step, "stood": stood, "was": was, "answers": count, "stage": day.stage.value}, said)
+    done = {**step, "stood": stood, "was": was, "answers": count, "stage": day.stage.value, "told": told}
+    return Did(done, _tell_student(scene, day, told))
+
+
+def _tell_student(scene: Scene, day: SchoolDay, told: bool) -> list[Message]:
+    where = people.chat_of_student(scene.s, day.student)
+    if where is None:
+        return []
+    owner = people.who(scene.s, where[0])
+    if where[1] and (owner is None or owner.speaking != day.student):
+        return []
+    name = people.student(scene.s, day.student).name
+    return [TestReopened(to=where[0], day=day.id, name=name, date=day.date.isoformat() if told else "")]
 
 
 def _hand_in_again(scene: Scene, step: Step) -> list[Message] | None:
@@ -181,14 +240,16 @@ def _hand_in_again(scene: Scene, step: Step) -> list[Message] | None:
     day = days.day(scene.s, DayId(int(str(step["day"]))))
     tried = attempts.attempts_of_day(scene.s, day.id)
     count = sum(len(each) for each in tried.values())
-    was, stood = step["was"], step["stood"]
+    was, stood, told = step["was"], step["stood"], bool(step.get("told"))
     assert isinstance(was, dict) and isinstance(stood, list)
-    if day.closed_at is not None or day.notes.get("handed_in") or count != step["answers"]:
+    still_open = day.notes.get("reopened") if told else not day.notes.get("handed_in") and not day.closed_at
+    if not still_open or day.notes.get("typing_again") or count != step["answers"]:
         return None
     for item, state, outcome in stood:
         days.change_item(scene.s, item, state=ItemState(state), outcome=outcome)
     days.note_day(scene.s, day, **was)
-    days.change_day(scene.s, day.id, stage=Stage(str(step["stage"])), ended_at=scene.at)
+    if not told:
+        days.change_day(scene.s, day.id, stage=Stage(str(step["stage"])), ended_at=scene.at)
     return []
 
 

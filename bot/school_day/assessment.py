@@ -24,13 +24,14 @@ from bot.records import attempts, days, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.people import Person, Student
 from bot.records.wishes import Wish
-from bot.school import adjustments, set_tests, testing
+from bot.school import adjustments, dates, set_tests, testing
 from bot.school.drawing import draw_all
 from bot.school.school import School
 from bot.school.standing import count_up
-from bot.school.test_orders import MINUTES_AN_ITEM, waits
+from bot.school.test_orders import MINUTES_AN_ITEM, REACH, waits
 from bot.school.wishes import MORE_TIME
 from bot.school_day.asking import Here, show
+from bot.school_day.counted_again import count_again
 from bot.school_day.grading import keep, work
 from bot.vocabulary import ChatId, ItemId, Outcome, Part, Verdict
 
@@ -95,8 +96,17 @@ def _ready(s: Session, school: School, student: Student, day: SchoolDay, to: Cha
 
 
 def is_open(day: SchoolDay) -> bool:
-    """Whether a test was opened and not handed in yet."""
+    """Whether a test was opened and not handed in yet, or was opened once more since."""
+    if day.notes.get("reopened") and not day.notes.get("typing_again"):
+        return True
     return bool(day.notes.get("test_open")) and not day.notes.get("handed_in")
+
+
+def any_open(s: Session, student: Student, at: datetime) -> bool:
+    """Whether the student has a test open: today's, or one of the last days that was opened once more."""
+    today = dates.today(student, at)
+    past = days.days_between(s, student.id, today - 2 * REACH, today)
+    return bool(past) and (is_open(past[-1]) or any(day.notes.get("reopened") for day in past))
 
 
 def note_answer(s: Session, here: Here, day: SchoolDay, sent: Sent, typed: Typed, text: str) -> list[Message]:
@@ -126,7 +136,7 @@ def _answers(s: Session, day: SchoolDay) -> dict[int, str]:
 
 def onward(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     """The first item without an answer, also after a break; behind the last one, the list of answers."""
-    if day.notes.get("test_counted"):
+    if day.notes.get("test_counted") and not day.notes.get("reopened"):
         days.change_day(s, day.id, stage=Stage.DONE, ended_at=here.at)
         return [_result(s, here, days.day(s, day.id))]
     coming = days.next_item(s, day.id, Part.TEST)
@@ -183,7 +193,7 @@ def hand_in(s: Session, here: Here, day: SchoolDay) -> list[Message]:
     rows = _to_type_again(s, day)
     days.note_day(s, day, handed_in=True, typing_again=bool(rows), again=[item for _, item, _ in rows])
     if not rows:
-        return count_now(s, here, days.day(s, day.id))
+        return _count(s, here, days.day(s, day.id))
     focus.set_focus(s, here.chat, here.student.id, "item", here.at, item=rows[0][1], ref=day.id)
     return [TypeAgain(to=here.chat, day=day.id, rows=tuple(rows))]
 
@@ -207,24 +217,46 @@ def _typed_again(s: Session, here: Here, day: SchoolDay, sent: Sent) -> list[Mes
     left = [item for item in listed if item != sent.id] if isinstance(listed, list) else []
     days.note_day(s, day, again=left)
     if not left:
-        return count_now(s, here, days.day(s, day.id))
+        return _count(s, here, days.day(s, day.id))
     return [show(s, here, day, days.item(s, left[0]))]
 
 
 def count_now(s: Session, here: Here, day: SchoolDay) -> list[Message]:
-    """Count: each item 1 or 0. Child and parents read the same; what was wrong is reworked next day."""
-    if not day.notes.get("handed_in") or day.notes.get("test_counted"):
+    """*Count it as it is*: what was listed to be typed again counts as it stands."""
+    counted = day.notes.get("test_counted") and not day.notes.get("reopened")
+    if is_open(day) or not day.notes.get("handed_in") or counted:
         return [NotForYou(to=here.chat, why="gone")]
+    return _count(s, here, day)
+
+
+def _count(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """Count: each item 1 or 0. Child and parents read the same; what was wrong is reworked next day."""
     tried = attempts.attempts_of_day(s, day.id)
-    for each in days.items_of(s, day.id, Part.TEST):
+    items = days.items_of(s, day.id, Part.TEST)
+    was = count_up(items, (Part.TEST,)).first_try if day.notes.get("test_counted") else None
+    for each in items:
         mine = tried.get(each.id, [])
         good = bool(mine) and _counts(each, mine[-1].verdict)
         outcome = Outcome.FIRST_TRY if good else Outcome.UNSOLVED
         days.change_item(s, each.id, state=ItemState.DONE, outcome=outcome)
-    days.note_day(s, day, typing_again=False, test_counted=True)
-    days.change_day(s, day.id, stage=Stage.DONE, ended_at=here.at)
+    days.note_day(s, day, typing_again=False, test_counted=True, reopened=False)
+    days.change_day(s, day.id, stage=Stage.DONE, ended_at=day.ended_at or here.at)
     focus.clear_focus(s, here.chat, here.student.id)
-    return [_result(s, here, days.day(s, day.id))]
+    result = _result(s, here, days.day(s, day.id))
+    if day.closed_at is None:
+        return [result]
+    told = count_again(s, here.school, here.student, days.day(s, day.id), was, here.at)
+    return [result, *_back_to_today(s, here, day), *told]
+
+
+def _back_to_today(s: Session, here: Here, day: SchoolDay) -> list[Message]:
+    """After a test of a day gone by, what the chat was in the middle of."""
+    from bot.school_day.onward import onward as go_on  # it knows the test's stage
+
+    newest = days.newest_day(s, here.student.id)
+    if newest is None or newest.id == day.id or newest.stage in (Stage.PUSHED, Stage.DONE):
+        return []
+    return go_on(s, here, newest)
 
 
 def _counts(sent: Sent, verdict: Verdict) -> bool:

@@ -16,7 +16,7 @@ from bot.school.digest import digest, in_full, week_signs
 from bot.school.doubtful import note_many_missed
 from bot.school.school import School
 from bot.school.standing import COUNTED, learn_from_day
-from bot.school_day import half_year
+from bot.school_day import counted_again, half_year
 from bot.vocabulary import Outcome, Part, PersonId
 
 HELD = timedelta(days=2)
@@ -134,6 +134,8 @@ def held(s: Session, school: School, parent: PersonId, now: datetime) -> list[Me
             key = f"digest/{student.id}/{day.date}/{me.chat}"
             if day.closed_at is not None and student.consented and not outbox.key_exists(s, key):
                 said += tell(s, school, student, day, me, now)
+        if student.consented:
+            said += counted_again.held(s, student, me, now)
     return said
 
 

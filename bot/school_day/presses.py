@@ -184,8 +184,7 @@ def _language(s: Session, here: Here, words: str) -> list[Message]:
 
 def _define(s: Session, here: Here, words: str) -> list[Message]:
     """What a word means; not while a test is open, where it would be a hint."""
-    day = days.newest_day(s, here.student.id)
-    if day is not None and test.is_open(day):
+    if test.any_open(s, here.student, here.at):
         return [NotForYou(to=here.chat, why="in-test")]
     return [word_shown(here.school, here.chat, words, "s")]
 

@@ -30,7 +30,15 @@ PAPERS = (
     "PagesShown",
     "AdjustmentsShown",
 )
-FOR_GROWN_UPS = ("Digest", "OpenInFull", "WeekPicture", "DigestLine", "TalkNoted", *PAPERS)
+FOR_GROWN_UPS = (
+    "Digest",
+    "OpenInFull",
+    "WeekPicture",
+    "DigestLine",
+    "TestCountedAgain",
+    "TalkNoted",
+    *PAPERS,
+)
 """Messages that a child isn't shown on a phone that goes round."""
 
 

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 import pytest
 from support.answering import right_text
 from support.group import Group, Somebody, only
@@ -12,15 +14,20 @@ from bot.messages import (
     DayReady,
     Digest,
     ItemShown,
+    NotForYou,
     PlanShown,
     Preview,
+    TestCountedAgain,
     TestDone,
     TestReopened,
     TestWaits,
     WrongCommand,
 )
-from bot.records import people
+from bot.records import days, memories, people
 from bot.records.base import transaction
+from bot.school.record import record_of
+from bot.school.standing import relearn
+from bot.school.weekly import week_of
 from bot.vocabulary import Part
 
 WRONG = "123454321"
@@ -179,3 +186,123 @@ def button_labels(message) -> str:
     from bot.chat.render import render
 
     return " ".join(one.label for row in render(message, "en").buttons for one in row)
+
+
+def answers_again(who: Somebody, day: int, items: list) -> list:
+    """Answer these right and hand the test of that day in."""
+    for sent in items:
+        only(ItemShown, who.presses("test-show", sent.id))
+        if sent.item.choices:
+            who.presses("choose", f"{sent.id}:{sent.item.choices.index(sent.item.key.answer)}")
+        else:
+            who.types(right_text(sent))
+    return who.presses("hand-in", day)
+
+
+@pytest.fixture
+def tested(group: Group, far: Somebody) -> Somebody:
+    """Wren, with six missed of the test of Tuesday, whose evening is over; it is Wednesday."""
+    morning(group, 1)
+    takes_test(far, wrong=6)
+    morning(group, 2)
+    return far
+
+
+def test_a_test_whose_evening_is_over_is_opened_again_and_its_count_stands_until_there_is_a_new_one(
+    group: Group, tested: Somebody, ines: Somebody, tove: Somebody
+) -> None:
+    wren = tested.id
+    with transaction(group.engine) as s:
+        day = days.days_between(s, wren, date(2026, 9, 15), date(2026, 9, 15))[0]
+        items = days.items_of(s, day.id, Part.TEST)
+        believed = memories.memories(s, wren)
+    tested.starts()
+    shown = only(Preview, ines.types("/test wren reopen"))
+    assert "14 of 20" in words_of([shown]) and "15 September" in words_of([shown])
+    said = ines.presses("t-do", shown.change)
+    assert only(TestReopened, said).date == "2026-09-15"
+    only(WrongCommand, ines.types("/test wren reopen"))
+    assert only(NotForYou, tested.types("/define ratio")).why == "in-test"
+    told = only(Digest, ines.types("/digest wren 15 september"))
+    assert (told.first_try, told.out_of) == (14, 20), "the count that was read stands"
+    with transaction(group.engine) as s:
+        assert memories.memories(s, wren) == believed
+
+    said = answers_again(tested, day.id, [each for each in items if each.outcome != "first-try"][:4])
+
+    assert only(TestDone, said).right == 18
+    lines = [each for each in said if isinstance(each, TestCountedAgain)]
+    assert {(each.to, each.right, each.was, each.shared) for each in lines} == {
+        (tove.chat, 18, 14, False),
+        (ines.chat, 18, 14, False),
+    }
+    told = only(Digest, ines.types("/digest wren 15 september"))
+    assert (told.first_try, told.out_of, told.late_answers) == (18, 20, 0)
+    with transaction(group.engine) as s:
+        who = people.student(s, wren)
+        found = record_of(s, group.school, who, day.date, day.date, date(2026, 9, 16))
+        letter = week_of(s, group.school, who, date(2026, 9, 14), group.clock.now())
+        assert [(each.right, each.out_of) for each in found.tests] == [(18, 20)]
+        assert [(each.right, each.out_of) for each in letter.tests] == [(18, 20)]
+        after = memories.memories(s, wren)
+        assert after != believed
+        relearn(s, group.school, wren)
+        assert memories.memories(s, wren) == after, "no item is learnt from twice"
+    group.at(20, day=2)
+    evening = [each for each in group.tick() if isinstance(each, Digest) and each.name == "Wren"]
+    assert [each.late_answers for each in evening] == [0]
+
+
+def test_opening_a_told_test_again_is_undone_or_left_as_it_is(
+    group: Group, tested: Somebody, ines: Somebody
+) -> None:
+    wren = tested.id
+    with transaction(group.engine) as s:
+        day = days.days_between(s, wren, date(2026, 9, 15), date(2026, 9, 15))[0]
+        before = days.items_of(s, day.id, Part.TEST)
+    said = does(ines, "/test wren reopen tuesday")
+    undoes(ines, said)
+    with transaction(group.engine) as s:
+        assert days.items_of(s, day.id, Part.TEST) == before
+    assert only(NotForYou, tested.presses("test-list", day.id)).why == "gone"
+
+    does(ines, "/test wren reopen tuesday")
+    morning(group, 3)
+    morning(group, 4)
+    with transaction(group.engine) as s:
+        stands = days.items_of(s, day.id, Part.TEST)
+    assert [each.outcome for each in stands] == [each.outcome for each in before], "nobody handed it in"
+    assert tested.day().kind != "test"
+
+
+def test_a_test_that_had_its_second_look_is_not_opened_again(
+    group: Group, tested: Somebody, ines: Somebody
+) -> None:
+    does(ines, "/second wren")
+    assert "second look" in words_of(ines.types("/test wren reopen 15 september"))
+    only(WrongCommand, ines.types("/test wren reopen 15 september"))
+
+
+def test_a_test_handed_in_after_its_evening_is_told_and_learnt_from(
+    group: Group, far: Somebody, tove: Somebody
+) -> None:
+    morning(group, 1)
+    tove.presses("open-test", far.day().id)
+    far.starts()
+    day = far.day().id
+    sent = far.items(Part.TEST)[0]
+    far.answers(sent)
+    group.at(20, day=1)
+    group.tick()
+    wren = far.id
+    with transaction(group.engine) as s:
+        believed = memories.memories(s, wren)
+
+    said = far.presses("hand-in", day)
+
+    assert only(TestDone, said).right == 1
+    line = next(each for each in said if isinstance(each, TestCountedAgain) and each.to == tove.chat)
+    assert (line.right, line.out_of, line.was) == (1, 20, None)
+    assert "after that evening" in words_of([line]) and "aquella noche" in words_of([line], "es")
+    with transaction(group.engine) as s:
+        assert memories.memories(s, wren) != believed

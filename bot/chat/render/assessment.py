@@ -5,7 +5,15 @@ from __future__ import annotations
 from bot.chat.render.registry import button, renders, say
 from bot.chat.rendered import Button, Rendered
 from bot.chat.words import Text, Words, join, plain
-from bot.messages import TestDone, TestList, TestNoted, TestReopened, TestWaits, TypeAgain
+from bot.messages import (
+    TestCountedAgain,
+    TestDone,
+    TestList,
+    TestNoted,
+    TestReopened,
+    TestWaits,
+    TypeAgain,
+)
 
 
 @renders(TestWaits)
@@ -21,8 +29,23 @@ def test_waits(words: Words, m: TestWaits) -> Rendered:
 @renders(TestReopened)
 def test_reopened(words: Words, m: TestReopened) -> Rendered:
     """Open again."""
+    if m.date:
+        answers = [[button(words, "button-test-list", f"test-list:{m.day}")]]
+        day = words.date(m.date)
+        return say(words("test-reopened-closed", name=m.name, day=day), buttons=answers)
     start = [[button(words, "button-start", f"start:{m.day}")]]
     return say(words("test-reopened", name=m.name), buttons=start)
+
+
+@renders(TestCountedAgain)
+def test_counted_again(words: Words, m: TestCountedAgain) -> Rendered:
+    """One line to grown-ups; on a phone that children use too without the count."""
+    key = "test-late" if m.was is None else "test-again"
+    day = words.date(m.date)
+    holes = {"name": m.name, "day": day, "right": m.right, "out_of": m.out_of, "was": m.was or 0}
+    text = words(f"{key}-shared", name=m.name, day=day) if m.shared else words(key, **holes)
+    rows = [[button(words, "button-open-digest", f"digest:{m.day}")]] if m.button else []
+    return say(text, buttons=rows)
 
 
 @renders(TestNoted)

@@ -22,6 +22,7 @@ from bot.messages import (
     OwnShown,
     Preview,
     ReportNoted,
+    TestCountedAgain,
     TestReopened,
     TestWaits,
 )
@@ -114,11 +115,23 @@ SAMPLES: tuple[Message, ...] = (
             Line("line-test", {**_TEST, "count": 20, "minutes": 40}),
             Line("line-second", {**_TEST, "count": 8, "minutes": 16}),
             Line("line-reopen", {"name": "Wren"}),
+            Line("line-reopen-closed", {"name": "Sol", "date_day": "2026-09-14", "right": 14, "count": 20}),
         ),
-        notes=(Line("note-test-set"),),
+        notes=(Line("note-test-set"), Line("note-reopen-closed")),
     ),
     TestWaits(to=TO, day=DAY, name="Wren", title="Test 1", items=8, minutes=16, second=True),
     TestReopened(to=TO, day=DAY, name="Wren"),
+    TestReopened(to=TO, day=DAY, name="Wren", date="2026-09-14"),
+    *(
+        TestCountedAgain(
+            to=TO, day=DAY, name="Wren", date="2026-09-14", right=18, out_of=20, was=was, shared=shared
+        )
+        for was in (14, None)
+        for shared in (False, True)
+    ),
+    TestCountedAgain(
+        to=TO, day=DAY, name="Wren", date="2026-09-14", right=18, out_of=20, was=14, button=False
+    ),
     Preview(
         to=TO,
         change=36,
