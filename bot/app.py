@@ -21,6 +21,7 @@ from bot import demo
 from bot.answers import Key, judge
 from bot.chat.render import render
 from bot.chat.render.own import PHOTOS
+from bot.chat.render.records import RECORD
 from bot.chat.rendered import Drawing
 from bot.chat.route import Route
 from bot.chat.side import ChatSide, Hook, Line, Saying
@@ -143,7 +144,10 @@ def _saying(school: School, clock: Clock, pictures: Pictures, settings: Settings
     async def draw(drawing: Drawing) -> bytes:
         if drawing.recipe == PHOTOS:
             return await asyncio.to_thread(photo_archive.pack, settings.files, drawing.data)
-        return await pictures.make(drawing.recipe, drawing.data)
+        data = drawing.data
+        if drawing.recipe == RECORD:
+            data = await asyncio.to_thread(photo_archive.onto_paper, settings.files, data)
+        return await pictures.make(drawing.recipe, data)
 
     return Saying(
         route=route,

@@ -179,6 +179,16 @@ class RecordTest(msgspec.Struct, frozen=True, omit_defaults=True):
     out_of: int
 
 
+class RecordSample(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A photo of work: when it came, titles of that day's lessons, and what was written with it."""
+
+    date: str
+    lesson: str = ""
+    caption: str = ""
+    path: str = ""
+    """Where its bytes are below the folder of photos; empty where they aren't here."""
+
+
 class UnitStanding(msgspec.Struct, frozen=True, omit_defaults=True):
     """How the lessons of a unit stand: steady, shaky or not met, in the order of the course."""
 
@@ -202,7 +212,7 @@ class RecordOf(msgspec.Struct, frozen=True, omit_defaults=True):
     hands_on: tuple[tuple[str, str], ...] = ()
     standards: tuple[tuple[str, str, tuple[str, ...]], ...] = ()
     """(Code, what it asks, titles of the lessons that meet it)."""
-    samples: tuple[tuple[str, str], ...] = ()
+    work: tuple[RecordSample, ...] = ()
     units: tuple[UnitStanding, ...] = ()
     met_by: tuple[tuple[str, int], ...] = ()
     """Lessons met by each date, for the year chart."""
@@ -233,6 +243,24 @@ class RecordsShown(Message, frozen=True, kw_only=True):
     hands_on: int
     standards: int
     samples: int
+    side: str = "f"
+
+
+class SamplesShown(Message, frozen=True, kw_only=True):
+    """Photos of work of some days: the service's names of them, and (date, lesson, words) of each.
+
+    `further` are the days that come after these, where one message doesn't hold all.
+    """
+
+    student: StudentId
+    name: str
+    first: str
+    last: str
+    photos: tuple[str, ...]
+    rows: tuple[tuple[str, str, str], ...]
+    further: tuple[str, str] | None = None
+    left: int = 0
+    """Photos in those further days."""
     side: str = "f"
 
 

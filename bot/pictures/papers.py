@@ -87,6 +87,14 @@ class TableOf:
 
 
 @dataclass(frozen=True, slots=True)
+class PhotoOf:
+    """A small photo and the words below it. The picture is SVG, made by ourselves from what was decoded."""
+
+    picture: str = ""
+    under: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Record:
     """A record of some length of time: facts, tables (days, lessons, tests, hands-on), the year and a skill map."""
 
@@ -101,6 +109,8 @@ class Record:
     intro: Sequence[str] = ()
     blanks: Sequence[str] = ()
     """Words with a line behind which somebody may write by hand."""
+    photos: Sequence[PhotoOf] = ()
+    """Below the tables, whose last is the list of them."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -166,6 +176,9 @@ def record(data: Record) -> bytes:
         blocks.append(_picture(year(data.year), 11))
     for table in data.tables:
         blocks += _table(table, formulas)
+    photos = [{"picture": photo.picture, "under": photo.under} for photo in data.photos if photo.picture]
+    if photos:
+        blocks.append({"is": "photos", "photos": photos})
     if data.skills:
         blocks += [{"is": "break"}, _picture(skill_map(data.skills), 12)]
     blocks += [{"is": "text", "runs": formulas.text(note)} for note in data.notes]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date, datetime
 
 from sqlalchemy import ForeignKey, func, insert, select, update
@@ -9,6 +10,19 @@ from sqlalchemy.orm import Mapped, Session, mapped_column
 
 from bot.records.base import Base, UtcDateTime
 from bot.vocabulary import DayId, StudentId
+
+
+@dataclass(frozen=True, slots=True)
+class Photo:
+    """A photo that was kept as a work sample: when, of which day, and where it is to be had."""
+
+    id: int
+    day: DayId | None
+    date: date
+    caption: str
+    file_id: str
+    path: str | None
+    """Where its bytes are below the folder of photos; None until they were fetched, empty where they can't be had."""
 
 
 class FileRow(Base):
@@ -96,17 +110,17 @@ def files_on(s: Session, student: StudentId, on: date) -> list[tuple[str, str]]:
     """Return (the chat service's name, caption) of a student's photos of a date, in order."""
     rows = s.execute(
         select(FileRow.file_id, FileRow.caption)
-        .where(FileRow.student_id == student, FileRow.date == on)
+        .where(FileRow.student_id == student, FileRow.date == on, FileRow.path.is_distinct_from(""))
         .order_by(FileRow.id)
     )
     return [(row[0], row[1]) for row in rows]
 
 
-def files_between(s: Session, student: StudentId, first: date, last: date) -> list[tuple[date, str]]:
-    """Return (date, caption) of a student's photos of a range, both ends in, in order."""
+def files_between(s: Session, student: StudentId, first: date, last: date) -> list[Photo]:
+    """Return a student's photos of a range, both ends in, in order."""
     rows = s.execute(
-        select(FileRow.date, FileRow.caption)
+        select(FileRow.id, FileRow.day_id, FileRow.date, FileRow.caption, FileRow.file_id, FileRow.path)
         .where(FileRow.student_id == student, FileRow.date.between(first, last))
-        .order_by(FileRow.id)
+        .order_by(FileRow.date, FileRow.id)
     )
-    return [(row[0], row[1]) for row in rows]
+    return [Photo(*row) for row in rows]

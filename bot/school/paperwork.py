@@ -12,6 +12,7 @@ from bot.messages import (
     RecordPaper,
     RecordsShown,
     RecordTables,
+    SamplesShown,
     SheetPaper,
     WeekLetter,
 )
@@ -24,7 +25,7 @@ from bot.school.asking import GRADER, Asked, Function
 from bot.school.marks import marks
 from bot.school.names import take_student
 from bot.school.planning import open_date
-from bot.school.record import record_of, tables_of
+from bot.school.record import photos_of, record_of, tables_of
 from bot.school.sheets import Sheet, is_printed, paper_size, sheet_for, without_answers
 from bot.school.weekly import week_of, year_so_far
 from bot.school.when import Span, fold, take_dates
@@ -36,6 +37,9 @@ PDF = frozenset({"pdf", "print", "imprimir"})
 
 CSV = frozenset({"csv", "spreadsheet", "tabla", "tablas"})
 HANDOVER = frozenset({"handover", "entrega"})
+PHOTOS = frozenset({"photos", "fotos"})
+MOST_PHOTOS = 10
+"""Photos in one message, as many as are kept a day."""
 LONGEST = 3 * 366
 """Days that one record may reach over."""
 AHEAD = timedelta(days=14)
@@ -180,14 +184,17 @@ def records(asked: Asked) -> list[Message]:
     """What is kept of some days, else of all since the first: in a message, on paper, or for a spreadsheet."""
     wanted = Wanted(asked, past=True)
     words = set(map(fold, wanted.left.split()))
-    csv, handover = bool(words & CSV), bool(words & HANDOVER)
-    wanted.left = " ".join(word for word in wanted.left.split() if fold(word) not in CSV | HANDOVER)
+    csv, handover, photos = bool(words & CSV), bool(words & HANDOVER), bool(words & PHOTOS)
+    known = CSV | HANDOVER | PHOTOS
+    wanted.left = " ".join(word for word in wanted.left.split() if fold(word) not in known)
     span = wanted.only_dates(asked)
     student, today = wanted.student, wanted.today
     first = span.first if span else student.first_day or today
     last = span.last if span and span.last > span.first else today
     if first > today or last < first or (last - first).days > LONGEST:
         raise asked.wrong("why-record-range", student)
+    if photos:
+        return [_samples(asked, student, first, min(last, today))]
     found = record_of(asked.s, asked.school, student, first, min(last, today), today)
     if csv:
         return [
@@ -224,10 +231,33 @@ def records(asked: Asked) -> list[Message]:
             tests=len(found.tests),
             hands_on=len(found.hands_on),
             standards=len(found.standards),
-            samples=len(found.samples),
+            samples=len(found.work),
             side=asked.side,
         )
     ]
+
+
+def _samples(asked: Asked, student: Student, first: date, last: date) -> Message:
+    """Photos of work, whole days as far as one message holds them; a button leads on to the next days."""
+    found = photos_of(asked.s, asked.school, student, first, last)
+    found = [(photo, lesson) for photo, lesson in found if photo.path != ""]
+    shown = found[:MOST_PHOTOS]
+    if len(found) > len(shown):
+        cut = found[len(shown)][0].date
+        shown = [each for each in shown if each[0].date < cut] or shown
+    further = found[len(shown) :]
+    return SamplesShown(
+        to=asked.person.chat,
+        student=student.id,
+        name=student.name,
+        first=first.isoformat(),
+        last=last.isoformat(),
+        photos=tuple(photo.file_id for photo, _ in shown),
+        rows=tuple((photo.date.isoformat(), lesson, photo.caption) for photo, lesson in shown),
+        further=(further[0][0].date.isoformat(), last.isoformat()) if further else None,
+        left=len(further),
+        side=asked.side,
+    )
 
 
 FUNCTIONS: dict[str, Function] = {

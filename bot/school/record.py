@@ -9,7 +9,7 @@ from sqlalchemy.orm import Session
 
 from bot.course.lesson import Lesson
 from bot.course.standards import standards
-from bot.messages import RecordDay, RecordLesson, RecordOf, RecordTest, UnitStanding
+from bot.messages import RecordDay, RecordLesson, RecordOf, RecordSample, RecordTest, UnitStanding
 from bot.planner.closing import Standing, standing_of
 from bot.planner.plan import DayKind
 from bot.records import days, files, people
@@ -44,7 +44,7 @@ standards.csv  one line a standard that one of the lessons meets
   gist         what it asks, in our own words
   lessons      titles of the lessons, with "; " between them
 samples.csv    one line a photo of work that was sent
-  date, caption
+  date, lessons (titles of that day's lessons), caption
 
 Record rules differ from place to place; please look up those of yours.
 """
@@ -80,12 +80,29 @@ def record_of(s: Session, school: School, student: Student, first: date, last: d
         tests=tuple(_test(s, school, day) for day in opened if day.notes.get("test_counted")),
         hands_on=tuple(_hands_on(school, opened)),
         standards=tuple(_standards(school, lessons)),
-        samples=tuple(
-            (day.isoformat(), caption) for day, caption in files.files_between(s, student.id, first, last)
-        ),
+        work=tuple(samples_of(s, school, student, first, last)),
         units=tuple(units_of(s, school, student, today)),
         met_by=lessons_by_day(s, student.id, first, last),
     )
+
+
+def samples_of(
+    s: Session, school: School, student: Student, first: date, last: date
+) -> Iterable[RecordSample]:
+    """The photos of some days, each with the lessons of the day that it belongs to."""
+    for photo, lesson in photos_of(s, school, student, first, last):
+        yield RecordSample(photo.date.isoformat(), lesson, photo.caption, photo.path or "")
+
+
+def photos_of(
+    s: Session, school: School, student: Student, first: date, last: date
+) -> list[tuple[files.Photo, str]]:
+    """The photos of some days, with the titles of that day's lessons."""
+    titles: dict[int | None, str] = {}
+    for day in days.days_between(s, student.id, first, last):
+        names = lessons_met(day) or ([day.lesson] if day.lesson else [])
+        titles[day.id] = ", ".join(school.title(name) for name in names)
+    return [(each, titles.get(each.day, "")) for each in files.files_between(s, student.id, first, last)]
 
 
 def _day(school: School, day: SchoolDay, items: Iterable[Past]) -> RecordDay:
@@ -185,7 +202,7 @@ def tables_of(record: RecordOf) -> tuple[tuple[str, bytes], ...]:
         "lessons": [["date", "number", "unit", "lesson", "standards"]],
         "tests": [["date", "test", "right", "items"]],
         "standards": [["code", "gist", "lessons"]],
-        "samples": [["date", "caption"]],
+        "samples": [["date", "lessons", "caption"]],
     }
     for day in record.days:
         on_paper = "yes" if day.on_paper else "no"
@@ -200,6 +217,6 @@ def tables_of(record: RecordOf) -> tuple[tuple[str, bytes], ...]:
         tables["tests"].append([test.date, test.title, test.right, test.out_of])
     for code, gist, titles in record.standards:
         tables["standards"].append([code, gist, "; ".join(titles)])
-    tables["samples"] += [[day, caption] for day, caption in record.samples]
+    tables["samples"] += [[each.date, each.lesson, each.caption] for each in record.work]
     made = [(f"{name}.csv", csv_text(lines).encode()) for name, lines in tables.items()]
     return (*made, ("columns.txt", COLUMNS.encode()))

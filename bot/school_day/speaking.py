@@ -24,6 +24,7 @@ PAPERS = (
     "RecordsShown",
     "RecordPaper",
     "RecordTables",
+    "SamplesShown",
     "SheetPaper",
     "KeyPaper",
     "MarksShown",

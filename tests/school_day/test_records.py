@@ -6,8 +6,10 @@ import csv
 import io
 import re
 from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
 
 import pytest
+from PIL import Image
 from pypdf import PdfReader
 from sqlalchemy import text
 from support.group import Group, Somebody, only
@@ -15,11 +17,11 @@ from support.steering import stored, words_of
 
 from bot import demo
 from bot.chat.render import render
-from bot.chat.rendered import Drawing
-from bot.messages import RecordPaper, RecordsShown, RecordTables, WrongCommand
+from bot.chat.rendered import Drawing, Kept
+from bot.messages import PagesShown, RecordPaper, RecordsShown, RecordTables, SamplesShown, WrongCommand
 from bot.pictures.recipes import make
 from bot.planner.plan import Because, Pick
-from bot.records import days, files
+from bot.records import days, files, photo_archive
 from bot.records.attempts import add_attempt, add_grading
 from bot.records.base import transaction
 from bot.records.days import Fresh, ItemState
@@ -234,3 +236,80 @@ def test_a_parent_of_another_household_reads_no_record(group: Group, tove: Someb
     assert [type(each) for each in said] == [WrongCommand] and "Wren" not in words_of(said).replace(
         "wren", ""
     )
+
+
+def photos(group: Group, folder: Path, count: int) -> None:
+    """Photos of Wren's, eight a day, in several colours; the last is no picture, the one before is gone."""
+    wren = group.who(demo.WREN).id
+    with transaction(group.engine) as s:
+        for n in range(count):
+            on = FIRST + timedelta(days=n // 8)
+            day = days.day_on(s, wren, on)
+            at = datetime(on.year, on.month, on.day, 9, n % 8, tzinfo=UTC)
+            row = files.add_file(s, wren, day.id if day else None, on, f"Ag{n}", at, caption=f"`page` {n}")
+            files.fetched(s, row, f"000/{n}.jpg")
+            (folder / "000").mkdir(exist_ok=True)
+            Image.new("RGB", (3000, 2000), (9 * n % 256, 80, 90)).save(folder / f"000/{n}.jpg")
+    (folder / f"000/{count - 1}.jpg").write_bytes(b"<svg onload='x'/>")
+    (folder / f"000/{count - 2}.jpg").unlink()
+
+
+def test_photos_of_work_stand_in_the_record_with_their_lesson_small(
+    group: Group, tove: Somebody, tmp_path: Path
+) -> None:
+    end = kept_year(group, 6)
+    photos(group, tmp_path, 40)
+    group.clock.at = datetime(end.year, end.month, end.day, 18, tzinfo=UTC)
+    paper = only(RecordPaper, tove.types(f"/records wren pdf {FIRST} - {end}"))
+    first = group.school.course.lessons[0].title
+    assert [(each.date, each.lesson) for each in paper.record.work[:2]] == [("2026-09-14", first)] * 2
+    for language, heading in (("en", "Photos of work"), ("es", "Fotos de trabajos")):
+        content = render(paper, language).documents[0].content
+        assert isinstance(content, Drawing) and "svg" not in str(content.data)
+        made = make(content.recipe, photo_archive.onto_paper(tmp_path, content.data))
+        read = PdfReader(io.BytesIO(made))
+        written = " ".join(" ".join(page.extract_text() for page in read.pages).split())
+        assert heading in written and written.count(first) > 8 and "'page' 17" in written
+        shown = [image for page in read.pages for image in page.images]
+        assert 20 <= len(shown) <= 24 and len(made) < 2_000_000
+        assert max(image.image.size[0] for image in shown) == 700
+    handed_over = render(only(RecordPaper, tove.types("/records wren handover")), "en").documents[0].content
+    assert isinstance(handed_over, Drawing) and "000/" not in str(handed_over.data), (
+        "nobody sends a child's photos on"
+    )
+
+
+def test_a_photo_outside_the_folder_is_left_out(tmp_path: Path) -> None:
+    inside = tmp_path / "in"
+    inside.mkdir()
+    Image.new("RGB", (30, 20)).save(tmp_path / "out.png")
+    Image.new("RGB", (30, 20)).save(inside / "here.png")
+    data = {"photos": [{"path": "../out.png"}, {"path": str(tmp_path / "out.png")}, {"path": "here.png"}]}
+    found = photo_archive.onto_paper(inside, data)
+    assert isinstance(found, dict) and [each["path"] for each in found["photos"]] == ["here.png"]
+
+
+def test_the_photos_themselves_come_by_a_button_ten_in_a_message_day_by_day(
+    group: Group, tove: Somebody, tmp_path: Path
+) -> None:
+    end = kept_year(group, 6)
+    photos(group, tmp_path, 20)
+    group.clock.at = datetime(end.year, end.month, end.day, 18, tzinfo=UTC)
+    shown = only(RecordsShown, tove.types(f"/records wren {FIRST} - {end}"))
+    data = next(
+        one.data for row in render(shown, "en").buttons for one in row if one.label == "Photos of work"
+    )
+    seen: list[str] = []
+    while data:
+        verb, _, ref = data.partition(":")
+        said = tove.presses(verb, ref)
+        if isinstance(said[0], PagesShown):
+            seen += [file_id for file_id, _ in said[0].pages]
+            break
+        page = only(SamplesShown, said)
+        rendered = render(page, "es")
+        assert len(page.photos) <= 10 and words_of([page])
+        assert [each.content for each in rendered.pictures] == [Kept(each) for each in page.photos]
+        seen += page.photos
+        data = rendered.buttons[0][0].data if rendered.buttons else ""
+    assert [each for each in seen if each.startswith("Ag")] == [f"Ag{n}" for n in range(20)]

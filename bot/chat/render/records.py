@@ -7,10 +7,22 @@ from collections.abc import Iterator
 
 from bot.chat.render.paper_shapes import chart_words, duration, look, marked, table, typed, year_chart
 from bot.chat.render.registry import button, renders, say
-from bot.chat.rendered import Document, Drawing, Rendered
-from bot.chat.words import Words, join
-from bot.messages import RecordDay, RecordOf, RecordPaper, RecordsShown, RecordTables, YearSoFar
+from bot.chat.rendered import Document, Drawing, Kept, Picture, Rendered
+from bot.chat.words import Words, join, plain
+from bot.messages import (
+    RecordDay,
+    RecordOf,
+    RecordPaper,
+    RecordsShown,
+    RecordTables,
+    SamplesShown,
+    YearSoFar,
+)
 
+RECORD = "record"
+"""The recipe of a record; the photos in its data are paths, which who draws it fills in."""
+PHOTOS_ON_PAPER = 24
+"""Photos on a record, spread over its days; the rest is in its list."""
 LESSONS_FOR_CHART = 10
 """Lessons from which a chart of them says something."""
 
@@ -41,10 +53,39 @@ def records_shown(words: Words, m: RecordsShown) -> Rendered:
         [button(words, "button-record-pdf", ref % "pdf"), button(words, "button-record-csv", ref % "csv")],
         [button(words, "button-record-handover", ref % "handover")],
     ]
+    if m.samples:
+        rows.insert(1, [button(words, "button-record-photos", ref % "photos")])
     return say(
         words("records-head", name=m.name, **_span(words, m.first, m.last)),
         join(lines, "\n"),
         words("records-law"),
+        buttons=rows,
+    )
+
+
+@renders(SamplesShown)
+def samples_shown(words: Words, m: SamplesShown) -> Rendered:
+    """Photos of work, and what each is."""
+    span = _span(words, m.first, m.last)
+    if not m.photos:
+        return say(words("samples-none", name=m.name, **span))
+    lines = []
+    for date, lesson, caption in m.rows:
+        said = [words.date(date, "EEE d MMM y"), *([lesson] if lesson else [])]
+        lines.append(plain(", ".join(said) + (f": {caption[:120]}" if caption else "")))
+    alts = [words.label("pages-alt", name=m.name, day=words.date(date)) for date, _, _ in m.rows]
+    shown = tuple(Picture(Kept(each), alt) for each, alt in zip(m.photos, alts, strict=True))
+    rows = []
+    if m.further:
+        first, last = m.further
+        ref = (
+            f"records #{m.student} photos {first} - {last}" if first < last else f"pages #{m.student} {first}"
+        )
+        rows.append([button(words, "button-more-photos", f"{m.side}-run:{ref}", left=m.left)])
+    return say(
+        words("samples-here", name=m.name, count=len(m.photos), **span),
+        join(lines, "\n"),
+        pictures=shown,
         buttons=rows,
     )
 
@@ -79,7 +120,9 @@ def record_paper(words: Words, m: RecordPaper) -> Rendered:
     notes = [words.label("records-law")]
     if m.handover:
         notes.insert(0, marked(words("record-firm-note")))
+    photos = [] if m.handover else _on_paper(words, record)
     data = {
+        "photos": photos,
         "title": words.label(f"{kind}-title"),
         "under": under,
         "intro": _about_the_course(words, record) if m.handover else [],
@@ -95,7 +138,7 @@ def record_paper(words: Words, m: RecordPaper) -> Rendered:
     }
     name = f"{words.label(f'{kind}-file')}-{record.first}-{record.last}.pdf"
     return say(
-        words(f"{kind}-here", name=record.name, **span), documents=(Document(name, Drawing("record", data)),)
+        words(f"{kind}-here", name=record.name, **span), documents=(Document(name, Drawing(RECORD, data)),)
     )
 
 
@@ -109,7 +152,7 @@ def _record_facts(words: Words, record: RecordOf) -> list[tuple[str, str]]:
     if record.hands_on:
         facts.append((words.label("record-hands-on"), str(len(record.hands_on))))
     facts.append((words.label("record-standards"), str(len(record.standards))))
-    facts.append((words.label("record-samples"), str(len(record.samples))))
+    facts.append((words.label("record-samples"), str(len(record.work))))
     return facts
 
 
@@ -132,10 +175,29 @@ def _record_tables(words: Words, record: RecordOf) -> Iterator[dict[str, object]
         head = _head_of(words, "day", "what", "minutes", "solved")
         yield table(words.label("record-days"), head, rows, (1.7, 4, 1.1, 1))
     yield from _shared_tables(words, record)
-    if record.samples:
-        rows = [[words.date(day, "EEE d MMM y"), typed(caption) or "–"] for day, caption in record.samples]
-        note = words.label("record-samples-note")
-        yield table(words.label("record-samples"), _head_of(words, "day", "caption"), rows, (1.5, 4), note)
+    if record.work:
+        rows = [
+            [words.date(one.date, "EEE d MMM y"), one.lesson or "–", typed(one.caption) or "–"]
+            for one in record.work
+        ]
+        keys = ("below", "note") if any(one.path for one in record.work) else ("note",)
+        note = " ".join(words.label(f"record-samples-{key}") for key in keys)
+        head = _head_of(words, "day", "lesson", "caption")
+        yield table(words.label("record-samples"), head, rows, (1.6, 2.6, 2.8), note)
+
+
+def _on_paper(words: Words, record: RecordOf) -> list[dict[str, str]]:
+    """Some of the photos, evenly over the days where there are many."""
+    here = [one for one in record.work if one.path]
+    count = min(len(here), PHOTOS_ON_PAPER)
+    chosen = [here[n * len(here) // count] for n in range(count)]
+    return [
+        {
+            "path": one.path,
+            "under": ", ".join(part for part in (words.date(one.date, "d MMM y"), one.lesson) if part),
+        }
+        for one in chosen
+    ]
 
 
 def _shared_tables(words: Words, record: RecordOf) -> Iterator[dict[str, object]]:

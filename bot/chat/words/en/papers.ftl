@@ -147,11 +147,18 @@ records-hands-on = { $count ->
    *[other] { $count } hands-on lessons.
   }
 records-standards = Standards that these lessons meet: { $count }.
-records-samples = Photos of work: { $count }. */pages* shows them.
+records-samples = Photos of work: { $count }.
+samples-here = **{ $name }**, { $first } to { $last }: { $count ->
+    [one] one photo of work.
+   *[other] { $count } photos of work.
+  }
+samples-none = **{ $name }** sent no photo of work from { $first } to { $last }.
+button-more-photos = The next days ({ $left } more)
 records-law = What a family has to keep, and for how long, differs from place to place. Please look up the rules of yours; this is only what was written down here.
 records-csv = **{ $name }**, { $first } to { $last }: files for a spreadsheet. *columns.txt* says what each column holds.
 button-record-pdf = For the drawer (PDF)
 button-record-csv = For a spreadsheet
+button-record-photos = Photos of work
 button-record-handover = For the next tutor or school
 record-here = **{ $name }**: the record of { $first } to { $last }.
 record-file = record
@@ -190,7 +197,8 @@ record-kind-off-season = ten minutes of the off-season
 record-kind-missed = –
 record-kind-placement = a look at where to start
 record-caption = What was written with it
-record-samples-note = The photos themselves are in the chat, and in the files that */export* speaks of.
+record-samples-below = Some of them stand below, small.
+record-samples-note = The photos themselves are in the chat, and in the files that */export* speaks of. A photo may show more than the work: please look before you pass it on.
 record-test = Test
 record-right = Right
 record-tests-note = Right answers of those asked. No mark is worked out, and twenty items are a small look.

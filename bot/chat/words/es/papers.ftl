@@ -147,11 +147,18 @@ records-hands-on = { $count ->
    *[other] { $count } lecciones prácticas.
   }
 records-standards = Estándares que cumplen estas lecciones: { $count }.
-records-samples = Fotos de trabajos: { $count }. */pages* las muestra.
+records-samples = Fotos de trabajos: { $count }.
+samples-here = **{ $name }**, del { $first } al { $last }: { $count ->
+    [one] una foto de un trabajo.
+   *[other] { $count } fotos de trabajos.
+  }
+samples-none = **{ $name }** no envió fotos de trabajos del { $first } al { $last }.
+button-more-photos = Los días siguientes ({ $left } más)
 records-law = Lo que una familia debe guardar, y durante cuánto tiempo, cambia de un lugar a otro. Mira, por favor, las reglas del tuyo; esto es solo lo que aquí quedó anotado.
 records-csv = **{ $name }**, del { $first } al { $last }: archivos para una hoja de cálculo. *columns.txt* dice (en inglés) qué hay en cada columna.
 button-record-pdf = Para guardar (PDF)
 button-record-csv = Para hoja de cálculo
+button-record-photos = Fotos de trabajos
 button-record-handover = Para la próxima escuela
 record-here = **{ $name }**: el registro del { $first } al { $last }.
 record-file = registro
@@ -190,7 +197,8 @@ record-kind-off-season = diez minutos en vacaciones
 record-kind-missed = –
 record-kind-placement = una mirada a por dónde empezar
 record-caption = Lo que se escribió con ella
-record-samples-note = Las fotos están en el chat y en los archivos de los que habla */export*.
+record-samples-below = Algunas están abajo, en pequeño.
+record-samples-note = Las fotos están en el chat y en los archivos de los que habla */export*. Una foto puede mostrar más que el trabajo: mírala, por favor, antes de darla a otros.
 record-test = Prueba
 record-right = Aciertos
 record-tests-note = Aciertos de los que se preguntaron. No se calcula ninguna nota, y veinte ejercicios son una mirada pequeña.
