@@ -25,6 +25,11 @@ def units(text: str) -> int:
     return len(text.encode("utf-16-le")) // 2
 
 
+def cut_units(text: str, start: int, end: int | None = None) -> str:
+    """Return a stretch of a text whose bounds are counted in UTF-16 code units."""
+    return text.encode("utf-16-le")[2 * start : None if end is None else 2 * end].decode("utf-16-le")
+
+
 @dataclass(frozen=True, slots=True)
 class Entity:
     """A mark on a stretch of the text; offset and length in UTF-16 code units.

@@ -17,10 +17,12 @@ from typing import Any
 
 from aiohttp import ClientSession
 from support.answering import right_choice, right_text, wrong_text
+from support.reading import as_typed
 
 from bot import demo
 from bot.app import Demo
 from bot.course.item import plain_text
+from bot.maths.normal import normal
 from bot.records import days, focus, people
 from bot.records.base import create_engine, transaction
 from bot.records.days import Sent
@@ -82,7 +84,7 @@ class Life:
         for message in reversed(self.from_bot(chat)):
             for row in message.get("reply_markup", {}).get("inline_keyboard", []):
                 for one in row:
-                    if one["text"] == label and "callback_data" in one:
+                    if normal(one["text"]) == normal(label) and "callback_data" in one:
                         return message["message_id"], one["callback_data"]
         return None
 
@@ -156,7 +158,7 @@ GO = ("Go on", "Let’s try some", "Start")
 
 
 def text_of(message: dict[str, Any]) -> str:
-    return str(message.get("text") or message.get("caption") or "")
+    return as_typed(str(message.get("text") or message.get("caption") or ""))
 
 
 async def live(life: Life, script: str) -> None:

@@ -7,6 +7,7 @@ from typing import TypeVar
 
 from sqlalchemy.engine import Engine
 from support.group import Somebody, only
+from support.reading import as_typed
 
 from bot.chat.render import render
 from bot.chat.rendered import faults
@@ -41,7 +42,7 @@ def words_of(said: Sequence[Message], language: str = "en") -> str:
     for message in said:
         rendered = render(message, language)
         assert faults(rendered) == [], (message, faults(rendered))
-        texts.append(rendered.text)
+        texts.append(as_typed(rendered.text))
     return "\n---\n".join(texts)
 
 

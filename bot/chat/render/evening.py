@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.chat.render.registry import button, renders, say
 from bot.chat.render.year import how_sure
 from bot.chat.rendered import Button, Drawing, Picture, Rendered
+from bot.chat.typography import typographic
 from bot.chat.words import Text, Words, bold, from_content, join, plain
 from bot.messages import (
     Accepted,
@@ -120,7 +121,7 @@ def _open_items(words: Words, m: Digest) -> list[Text]:
 
 
 def _one_line(text: str) -> Text:
-    line = " ".join(text.split())
+    line = " ".join(typographic(text).split())
     return plain(line if len(line) <= 160 else line[:159].rstrip() + "…")
 
 
@@ -265,7 +266,7 @@ def still_hard(words: Words, m: StillHard) -> Rendered:
 @renders(Accepted)
 def accepted(words: Words, m: Accepted) -> Rendered:
     """To the student: it counts."""
-    return say(words("accepted", tutor=m.tutor, typed=bold(m.typed), ask=plain(m.ask)))
+    return say(words("accepted", tutor=m.tutor, typed=bold(m.typed), ask=plain(typographic(m.ask))))
 
 
 @renders(WrittenEnds)

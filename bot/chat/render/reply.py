@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.chat.render.registry import button, figure_picture, renders, say
 from bot.chat.render.shapes import choice_rows, examples_text, lead_text, lesson_button, steps_text
 from bot.chat.rendered import Button, Rendered
+from bot.chat.typography import typographic
 from bot.chat.words import Text, Words, bold, from_content, join, plain
 from bot.messages import (
     AlreadyDone,
@@ -250,13 +251,15 @@ def already_done(words: Words, m: AlreadyDone) -> Rendered:
 @renders(WhichItem)
 def which_item(words: Words, m: WhichItem) -> Rendered:
     """Which one is that for?"""
-    return say(words("which-item"), buttons=[[Button(ask, f"again:{item}")] for item, ask in m.items])
+    return say(
+        words("which-item"), buttons=[[Button(typographic(ask), f"again:{item}")] for item, ask in m.items]
+    )
 
 
 @renders(Counted)
 def counted(words: Words, m: Counted) -> Rendered:
     """It counts for its own day."""
-    return say(words("counted-right", ask=plain(m.ask)))
+    return say(words("counted-right", ask=typographic(m.ask)))
 
 
 @renders(AskedTutor)
@@ -309,9 +312,9 @@ def paper_sheet(words: Words, m: PaperSheet) -> Rendered:
     """The review as one sheet."""
     lines = []
     for number, source, ask, _, choices in m.rows:
-        line = bold(f"{number}) ") + plain(ask)
+        line = bold(f"{number}) ") + plain(typographic(ask))
         if choices:
-            line = line + " " + words("paper-choices", choices=" / ".join(choices))
+            line = line + " " + words("paper-choices", choices=typographic(" / ".join(choices)))
         if source:
             line = line + "  " + words("from-lesson", lesson=source)
         lines.append(line)

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 
 from bot.chat.render.registry import button, cut
 from bot.chat.rendered import Button
+from bot.chat.typography import typographic
 from bot.chat.words import Text, Words, bold, from_content, join, plain
 from bot.course.item import plain_text
 from bot.messages import Lead
@@ -28,7 +29,7 @@ def lead_text(words: Words, lead: Lead | None) -> Text:
 
 def choice_rows(item: ItemId, choices: Sequence[str]) -> list[list[Button]]:
     """Buttons of an item that is answered by choosing: short ones side by side, long ones one a row."""
-    labels = [plain_text(choice) for choice in choices]
+    labels = [plain_text(typographic(choice)) for choice in choices]
     buttons = [Button(label, f"choose:{item}:{n}") for n, label in enumerate(labels)]
     widest = max((len(label) for label in labels), default=0)
     in_row = 1 if widest > 14 else 2 if widest > 8 else 4

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.chat.render.registry import button, cut, renders, say
 from bot.chat.render.tutoring import clock, fitted, in_rows, line_text, shortened, week_in_words
 from bot.chat.rendered import Rendered
+from bot.chat.typography import typographic
 from bot.chat.words import Text, Words, bold, join, plain
 from bot.messages import (
     AgendaShown,
@@ -70,7 +71,7 @@ def record_shown(words: Words, m: RecordShown) -> Rendered:
     outcome = words(f"outcome-{m.outcome}") if m.outcome else Text()
     return say(
         words("record-head", name=m.name, day=words.date(m.date), n=m.n, title=m.title),
-        join([shortened(plain(m.ask), 1200), words("record-answer", answer=m.answer)], "\n"),
+        join([shortened(plain(typographic(m.ask)), 1200), words("record-answer", answer=m.answer)], "\n"),
         fitted(words, lines, 1800) if lines else words("record-none"),
         outcome,
         buttons=rows,
@@ -117,7 +118,7 @@ def people_shown(words: Words, m: PeopleShown) -> Rendered:
 def doubt_shown(words: Words, m: DoubtShown) -> Rendered:
     """The oldest doubt."""
     row = m.row
-    facts = [plain(row.ask)] if row.ask else []
+    facts = [plain(typographic(row.ask))] if row.ask else []
     if row.typed:
         facts.append(words("doubt-typed", typed=join([plain(t).marked("code") for t in row.typed], ", ")))
     if row.answer:

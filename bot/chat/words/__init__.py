@@ -18,6 +18,7 @@ from babel.dates import format_date
 from fluent.runtime import FluentBundle, FluentResource
 
 from bot.chat.rendered import Entity, units
+from bot.chat.typography import typographic
 from bot.course.item import RunKind, runs
 
 FALLBACK = "en"
@@ -84,8 +85,8 @@ def link(words: str, url: str) -> Text:
 
 
 def from_content(text: str) -> Text:
-    """A lesson's text: its marks become marks, its maths is shown as it stands."""
-    return Text(tuple((_ENTITY.get(run.kind, ""), run.text, "") for run in runs(text)))
+    """A lesson's text: its marks become marks, its quotes typographic; its maths is shown as it stands."""
+    return Text(tuple((_ENTITY.get(run.kind, ""), run.text, "") for run in runs(typographic(text))))
 
 
 def join(texts: list[Text], between: str = "\n\n") -> Text:
