@@ -148,6 +148,23 @@ class PagesShown(Message, frozen=True, kw_only=True):
     pages: tuple[tuple[str, str], ...]
 
 
+class WaitingPage(msgspec.Struct, frozen=True, omit_defaults=True):
+    """A page that waits: photos that came on its day, and items that nobody marked yet."""
+
+    student: StudentId
+    name: str
+    date: str
+    photos: int = 0
+    items: int = 0
+
+
+class PagesWaiting(Message, frozen=True, kw_only=True):
+    """To grown-ups: pages that wait to be looked at or marked, the oldest first."""
+
+    rows: tuple[WaitingPage, ...]
+    side: str = "f"
+
+
 class RecordDay(msgspec.Struct, frozen=True, omit_defaults=True):
     """A school day of a record. `minutes` is 0 where nobody took the time."""
 
@@ -333,6 +350,8 @@ class MarksShown(Message, frozen=True, kw_only=True):
     misses: tuple[int, ...] = ()
     entered: bool = False
     side: str = "f"
+    others: int = 0
+    """Other pages that wait to be marked."""
 
 
 class AskWritten(Message, frozen=True, kw_only=True):

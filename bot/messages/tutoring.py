@@ -117,6 +117,8 @@ class NeedsShown(Message, frozen=True, kw_only=True):
     rows: tuple[NeedRow, ...]
     quiet: int = 0
     doubts: int = 0
+    pages: int = 0
+    """Pages on paper that wait."""
 
 
 class DayRow(msgspec.Struct, frozen=True, omit_defaults=True):
@@ -142,6 +144,8 @@ class DaysShown(Message, frozen=True, kw_only=True):
 
     rows: tuple[DayRow, ...]
     side: str = "t"
+    pages: int = 0
+    """Pages on paper that wait."""
 
 
 class ItemLine(msgspec.Struct, frozen=True, omit_defaults=True):

@@ -7,12 +7,12 @@ from dataclasses import dataclass
 from datetime import date, datetime
 from typing import Any
 
-from sqlalchemy import BigInteger, ForeignKey, Row, Text, UniqueConstraint, func, select
+from sqlalchemy import BigInteger, ForeignKey, Row, Text, UniqueConstraint, func, or_, select
 from sqlalchemy.orm import Mapped, Session, aliased, mapped_column
 
 from bot.records.base import Base, UtcDateTime, add
-from bot.records.days import ItemRow, SchoolDayRow
-from bot.vocabulary import AttemptId, DayId, ItemId, StudentId, Verdict
+from bot.records.day_tables import ItemRow, ItemState, SchoolDayRow, Unmarked
+from bot.vocabulary import AttemptId, DayId, ItemId, Outcome, Part, StudentId, Verdict
 
 CHECKER = "checker"
 """`by` of a grading that the program made; else it is the person's id."""
@@ -136,6 +136,32 @@ def attempts_of(s: Session, item: ItemId) -> list[Attempt]:
     )
     rows = s.execute(_attempts.where(AttemptRow.item_id == item, GradingRow.id.in_(newest)))
     return [_attempt(row) for row in rows]
+
+
+def unmarked(s: Session, students: Sequence[StudentId], first: date, last: date) -> list[Unmarked]:
+    """Return the days of a range with review items that nobody answered or marked, and how many."""
+    answered = select(AttemptRow.id).where(AttemptRow.item_id == ItemRow.id).exists()
+    rows = s.execute(
+        select(
+            SchoolDayRow.student_id,
+            SchoolDayRow.date,
+            SchoolDayRow.on_paper,
+            SchoolDayRow.closed_at.is_not(None),
+            func.count(),
+        )
+        .join(ItemRow, ItemRow.day_id == SchoolDayRow.id)
+        .where(
+            SchoolDayRow.student_id.in_(students),
+            SchoolDayRow.date.between(first, last),
+            ItemRow.part == Part.REVIEW,
+            ItemRow.state != ItemState.DROPPED,
+            or_(ItemRow.outcome.is_(None), ItemRow.outcome == Outcome.UNTOUCHED),
+            ~answered,
+        )
+        .group_by(SchoolDayRow.id)
+        .order_by(SchoolDayRow.date, SchoolDayRow.student_id)
+    )
+    return [Unmarked(*row) for row in rows]
 
 
 def attempts_of_day(s: Session, day: DayId) -> dict[ItemId, list[Attempt]]:

@@ -181,6 +181,17 @@ class Fresh:
 
 
 @dataclass(frozen=True, slots=True)
+class Unmarked:
+    """A day with review items that nobody answered or marked: how many."""
+
+    student: StudentId
+    date: date
+    on_paper: bool
+    closed: bool
+    items: int
+
+
+@dataclass(frozen=True, slots=True)
 class Past:
     """An item of an earlier day, as planning and digests need it."""
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 
@@ -73,6 +74,22 @@ def add_file(
 def count_files(s: Session, student: StudentId, on: date) -> int:
     """Return how many photos of a student are noted for a date."""
     return s.scalar(select(func.count()).where(FileRow.student_id == student, FileRow.date == on)) or 0
+
+
+def count_by_day(
+    s: Session, students: Sequence[StudentId], first: date, last: date
+) -> dict[tuple[StudentId, date], int]:
+    """Return how many photos some students sent on each day of a range, where there are any."""
+    rows = s.execute(
+        select(FileRow.student_id, FileRow.date, func.count())
+        .where(
+            FileRow.student_id.in_(students),
+            FileRow.date.between(first, last),
+            FileRow.path.is_distinct_from(""),
+        )
+        .group_by(FileRow.student_id, FileRow.date)
+    )
+    return {(StudentId(student), on): count for student, on, count in rows}
 
 
 def album_seen(s: Session, student: StudentId, album: str) -> bool:

@@ -142,7 +142,7 @@ SPECS: tuple[Spec, ...] = (
         "marks",
         _MARKS,
         "answers",
-        ("/marks {student}", "/marks {student} 2 3", "/marks {student} none"),
+        ("/marks {student}", "/marks {student} 2 3", "/marks {student} none", "/marks waiting"),
         ("marcas",),
     ),
     # The next day

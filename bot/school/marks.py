@@ -17,6 +17,7 @@ from bot.school import dates
 from bot.school.asking import Asked, row_number
 from bot.school.names import take_student
 from bot.school.standing import relearn
+from bot.school.waiting_pages import is_asked_for, still_waiting, waiting
 from bot.school.when import fold, take_dates
 from bot.vocabulary import Outcome, Part, Verdict
 
@@ -35,7 +36,9 @@ LINES = 10
 
 
 def marks(asked: Asked) -> list[Message]:
-    """Enter a page by its misses, or look at its marks; several pages, a line each."""
+    """Enter a page by its misses, or look at its marks; several pages, a line each; "waiting": those not marked."""
+    if is_asked_for(asked):
+        return waiting(asked)
     student, rest = take_student(asked)
     lines = [line for line in rest.splitlines() if line.strip()] or [""]
     if len(lines) > LINES:
@@ -162,6 +165,7 @@ def shown(asked: Asked, student: Student, day: SchoolDay, *, entered: bool) -> M
         misses=tuple(misses),
         entered=entered,
         side=asked.side,
+        others=still_waiting(asked, (student.id, day.date)),
     )
 
 

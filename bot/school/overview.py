@@ -11,6 +11,7 @@ from bot.school.asking import Asked
 from bot.school.digest import digest
 from bot.school.names import take_student
 from bot.school.standing import count_up
+from bot.school.waiting_pages import pages_waiting
 from bot.school.when import take_dates
 from bot.vocabulary import Part
 
@@ -23,7 +24,8 @@ def today(asked: Asked) -> list[Message]:
     rows = tuple(day_row(asked, each) for each in asked.students)
     if not rows:
         raise asked.wrong("why-no-students")
-    return [DaysShown(to=asked.person.chat, rows=rows, side=asked.side)]
+    pages = len(pages_waiting(asked.s, asked.students, asked.at))
+    return [DaysShown(to=asked.person.chat, rows=rows, side=asked.side, pages=pages)]
 
 
 def day_row(asked: Asked, student: Student) -> DayRow:

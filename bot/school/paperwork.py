@@ -27,6 +27,7 @@ from bot.school.names import take_student
 from bot.school.planning import open_date
 from bot.school.record import photos_of, record_of, tables_of
 from bot.school.sheets import Sheet, is_printed, paper_size, sheet_for, without_answers
+from bot.school.waiting_pages import is_asked_for, waiting
 from bot.school.weekly import week_of, year_so_far
 from bot.school.when import Span, fold, take_dates
 
@@ -166,7 +167,9 @@ def _day_meant(asked: Asked, student: Student) -> date:
 
 
 def pages(asked: Asked) -> list[Message]:
-    """Photos of pages that a student sent: of the day that is named, else the newest."""
+    """Photos of pages that a student sent: of the day that is named, else the newest; "waiting": what waits."""
+    if asked.text.strip() and is_asked_for(asked):
+        return waiting(asked)
     student, rest = take_student(asked)
     today = dates.today(student, asked.at)
     span, left = take_dates(rest, today, past=True)

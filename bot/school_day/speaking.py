@@ -29,6 +29,7 @@ PAPERS = (
     "KeyPaper",
     "MarksShown",
     "PagesShown",
+    "PagesWaiting",
     "AdjustmentsShown",
 )
 FOR_GROWN_UPS = (

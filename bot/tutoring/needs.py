@@ -14,6 +14,7 @@ from bot.records.people import Student
 from bot.school import dates
 from bot.school.asking import Asked
 from bot.school.standing import count_up
+from bot.school.waiting_pages import pages_waiting
 from bot.tutoring.doubts import Waiting, waiting
 
 LATELY = timedelta(days=14)
@@ -53,7 +54,13 @@ def needs(asked: Asked) -> list[Message]:
         for student, reasons in ranked
     )
     return [
-        NeedsShown(to=asked.person.chat, rows=rows, quiet=len(found) - len(rows), doubts=len(doubts)),
+        NeedsShown(
+            to=asked.person.chat,
+            rows=rows,
+            quiet=len(found) - len(rows),
+            doubts=len(doubts),
+            pages=len(pages_waiting(asked.s, asked.students, asked.at)),
+        ),
     ]
 
 

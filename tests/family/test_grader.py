@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 import pytest
 from support.group import Group, Somebody, only
 from support.steering import does, stored, words_of
@@ -13,6 +15,7 @@ from bot.messages import (
     AskWritten,
     Changed,
     CommandsShown,
+    DaysShown,
     Digest,
     DigestLine,
     GraderTold,
@@ -20,9 +23,12 @@ from bot.messages import (
     InviteShown,
     KeyPaper,
     MarksShown,
+    Message,
     NoSuchCommand,
     NotForYou,
     NotLinked,
+    PagesShown,
+    PagesWaiting,
     PhoneMoved,
     SheetPaper,
     WeekLetter,
@@ -225,3 +231,50 @@ def test_a_parent_enters_a_page_in_the_same_way(group: Group, wren: Somebody) ->
     verb, _, ref = render(shown, "en").buttons[0][0].data.partition(":")
     only(AskWritten, tove.presses(verb, ref))
     assert (1, "unsolved", "77777", False) in only(MarksShown, tove.types("77777")).rows
+
+
+def pressed(who: Somebody, said: Sequence[Message], label: str) -> list[Message]:
+    """Press the first button whose label begins so."""
+    for message in said:
+        for row in render(message, "en").buttons:
+            for each in row:
+                if each.label.startswith(label):
+                    verb, _, ref = each.data.partition(":")
+                    return who.presses(verb, ref)
+    raise AssertionError(f"no button {label!r} at {said}")
+
+
+def test_a_printed_page_that_nobody_marked_waits_until_it_is_marked(
+    group: Group, wren: Somebody, opa: Somebody
+) -> None:
+    tove = group.who(demo.TOVE)
+    tove.types("/sheet wren tomorrow")
+    assert only(PagesWaiting, opa.types("/marks waiting")).rows == ()
+    for day in (0, 1):
+        group.at(19, 5, day=day)
+        group.tick()
+        group.at(8, day=day + 1)
+        group.tick()
+    asked = opa.types("/marks")
+    (row,) = only(PagesWaiting, asked).rows  # Monday had no sheet: nothing on paper waits there
+    assert (row.student, row.date, row.photos, row.items >= 5) == (wren.id, "2026-09-15", 0, True)
+    assert not only(MarksShown, pressed(opa, asked, "Mark: Wren, Tue")).entered
+    for phone in (tove, group.who(demo.INES)):
+        today = phone.types("/today")
+        assert only(DaysShown, today).pages == 1
+        assert only(PagesWaiting, pressed(phone, today, "Pages that wait (1)")).rows == (row,)
+    opa.types("wren tue none")
+    assert only(PagesWaiting, opa.types("/marks waiting")).rows == ()
+    assert only(DaysShown, tove.types("/today")).pages == 0
+
+
+def test_a_photo_that_came_today_waits_with_its_items(group: Group, wren: Somebody, opa: Somebody) -> None:
+    tove = group.who(demo.TOVE)
+    wren.sends("photo", file_id="a")
+    asked = tove.types("/pages waiting")
+    (row,) = only(PagesWaiting, asked).rows
+    assert (row.student, row.photos, row.items > 0) == (wren.id, 1, True)
+    assert len(only(PagesShown, pressed(tove, asked, "Photos: Wren")).pages) == 1
+    # Who only marks pages isn't shown the photos, and no other household's pages ever.
+    assert "Photos" not in str(render(only(PagesWaiting, opa.types("/marks waiting")), "en").buttons)
+    assert only(PagesWaiting, group.who(demo.ANSELM).types("/marks waiting")).rows == ()

@@ -30,6 +30,8 @@ def marks_shown(words: Words, m: MarksShown) -> Rendered:
     buttons = [Button(words.label("button-written", n=n), ref % n) for n in m.misses[:24]]
     rows = [buttons[at : at + 4] for at in range(0, len(buttons), 4)]
     rows.append([button(words, "button-key", f"{m.side}-run:key #{m.student} {m.date}")])
+    if m.others:
+        rows.append([button(words, "button-pages-waiting", f"{m.side}-run:marks waiting", count=m.others)])
     return say(join(lines, "\n"), buttons=rows)
 
 

@@ -15,13 +15,14 @@ from bot.chat.render.paper_shapes import (
     typed,
     year_chart,
 )
-from bot.chat.render.registry import button, renders, say
+from bot.chat.render.registry import button, cut, renders, say
 from bot.chat.rendered import Document, Drawing, Kept, Picture, Rendered
 from bot.chat.words import Text, Words, bold, join
 from bot.messages import (
     KeyPaper,
     LetterPaper,
     PagesShown,
+    PagesWaiting,
     SheetPaper,
     SheetRow,
     WeekLetter,
@@ -33,6 +34,8 @@ from bot.messages import (
 FEW = 5
 """Answers below which we say that there are only few (common practice, no source)."""
 MOST_TITLES = 4
+MOST_PAGES = 12
+"""Pages that wait listed in one message; the oldest come first."""
 
 
 def week_chart(words: Words, week: WeekOf) -> dict[str, object]:
@@ -257,6 +260,31 @@ def key_paper(words: Words, m: KeyPaper) -> Rendered:
     name = f"{words.label('sheet-key-file')}-{m.date}.pdf"
     content = Drawing("key", _sheet_data(words, m))
     return say(words("key-here", name=m.name, day=words.date(m.date)), documents=(Document(name, content),))
+
+
+@renders(PagesWaiting)
+def pages_waiting(words: Words, m: PagesWaiting) -> Rendered:
+    """Pages that wait, with buttons for the marks and the photos of each."""
+    if not m.rows:
+        return say(words("waiting-none"))
+    lines, rows = [], []
+    for row in m.rows[:MOST_PAGES]:
+        said = [words("waiting-items", count=row.items)] if row.items else []
+        said += [words("waiting-photos", count=row.photos)] if row.photos else []
+        lines.append(words("waiting-page", name=row.name, day=words.date(row.date), what=join(said, ", ")))
+        about = {"name": cut(row.name, 16), "day": words.date(row.date, "EEE d")}
+        buttons = []
+        if row.items:
+            ref = f"{m.side}-run:marks #{row.student} {row.date}"
+            buttons.append(button(words, "button-waiting-marks", ref, **about))
+        if row.photos and m.side != "g":
+            ref = f"{m.side}-run:pages #{row.student} {row.date}"
+            buttons.append(button(words, "button-waiting-photos", ref, **about))
+        rows.append(buttons)
+    if len(m.rows) > MOST_PAGES:
+        lines.append(words("waiting-more", count=len(m.rows) - MOST_PAGES))
+    how = words("waiting-how") if any(row.items for row in m.rows) else Text()
+    return say(words("waiting-head"), join(lines, "\n"), how, buttons=rows)
 
 
 @renders(PagesShown)

@@ -238,6 +238,8 @@ def needs_shown(words: Words, m: NeedsShown) -> Rendered:
         reasons = join([line_text(words, reason) for reason in row.reasons], "; ")
         lines.append(bold(row.name) + f" ({row.household}): " + reasons)
     rows = [[button(words, "button-doubts", "t-run:doubts", count=m.doubts)]] if m.doubts else []
+    if m.pages:
+        rows.append([button(words, "button-pages-waiting", "t-run:pages waiting", count=m.pages)])
     rows += in_rows([Button(cut(row.name), f"t-run:today #{row.student}") for row in m.rows[:24]], 3)
     if not m.rows:
         return say(words("needs-none"), words("needs-all-fine", count=m.quiet), buttons=rows)
@@ -264,6 +266,9 @@ def days_shown(words: Words, m: DaysShown) -> Rendered:
             [button(words, "button-digest-of", f"f-run:digest #{row.student}", name=cut(row.name, 20))]
             for row in m.rows[:MOST_BUTTONS]
         ]
+    if m.pages:
+        page = button(words, "button-pages-waiting", f"{m.side}-run:pages waiting", count=m.pages)
+        rows = [[page], *rows[: MOST_BUTTONS - 1]]
     return say(words("days-head"), fitted(words, lines), buttons=rows)
 
 

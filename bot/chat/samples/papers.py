@@ -19,6 +19,7 @@ from bot.messages import (
     MyView,
     MyWeek,
     PagesShown,
+    PagesWaiting,
     RecordDay,
     RecordLesson,
     RecordOf,
@@ -31,6 +32,7 @@ from bot.messages import (
     SheetPaper,
     SheetRow,
     UnitStanding,
+    WaitingPage,
     WeekLetter,
     WeekLetterLine,
     WeekOf,
@@ -168,6 +170,20 @@ SAMPLES: tuple[Message, ...] = (
     KeyPaper(to=TO, student=WREN, name="Wren", date="2026-09-15", rows=ROWS),
     PagesShown(to=TO, name="Wren", date="2026-09-15", pages=(("AgACA1", "page one"), ("AgACA2", ""))),
     PagesShown(to=TO, name="Wren", date="2026-09-15", pages=()),
+    PagesWaiting(
+        to=TO,
+        rows=(
+            WaitingPage(WREN, "Wren", "2026-09-14", items=12),
+            WaitingPage(WREN, "Wren", "2026-09-15", photos=2, items=1),
+            WaitingPage(WREN, "Wren", "2026-09-16", photos=1),
+        ),
+    ),
+    PagesWaiting(
+        to=TO,
+        rows=tuple(WaitingPage(WREN, "Wren", f"2026-09-{n}", photos=1, items=2) for n in range(10, 26)),
+        side="t",
+    ),
+    PagesWaiting(to=TO, rows=(), side="g"),
     RecordsShown(
         to=TO,
         student=WREN,

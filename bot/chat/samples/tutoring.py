@@ -118,6 +118,8 @@ SAMPLES: tuple[Message, ...] = (
     NeedsShown(to=TO, rows=(), quiet=3),
     DaysShown(to=TO, rows=(ROW, DayRow(StudentId(9), "Juniper", "Quill", "pushed"))),
     DaysShown(to=TO, rows=(ROW,), side="f"),
+    DaysShown(to=TO, rows=(ROW,), side="t", pages=2),
+    NeedsShown(to=TO, rows=(), quiet=3, pages=1),
     DayShown(to=TO, row=ROW, date="2026-09-14", minutes=21, items=ITEMS, week="d......"),
     PlanShown(
         to=TO,

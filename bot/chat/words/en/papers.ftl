@@ -310,3 +310,21 @@ command-adjust = What is adjusted for one student: *time*, *big*, *fewer*, *dict
 why-adjust = One of *time*, *big*, *fewer*, *dictated*, *calculator*, *untimed*, please; with *off* behind it to end it.
 sheet-intro-dictated = In any order. Answers may be said aloud, and a grown-up writes them down; the number in front is the one to send with an answer, as in **3) 1/2**.
 holds-adjust = an adjustment (*/adjust* shows it), { $key_days }
+
+# Pages that wait
+waiting-head = Pages on paper that wait:
+waiting-page = **{ $name }**, { $day }: { $what }
+waiting-items = { $count ->
+    [one] one item to mark
+   *[other] { $count } items to mark
+  }
+waiting-photos = { $count ->
+    [one] one photo
+   *[other] { $count } photos
+  }
+waiting-more = And { $count } more.
+waiting-how = Marking a page is one line: the name, the day, the numbers that aren’t right, or *none*.
+waiting-none = No page waits to be marked.
+button-waiting-marks = Mark: { $name }, { $day }
+button-waiting-photos = Photos: { $name }, { $day }
+button-pages-waiting = Pages that wait ({ $count })

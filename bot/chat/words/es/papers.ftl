@@ -310,3 +310,21 @@ command-adjust = Lo que está ajustado para un estudiante: *tiempo*, *grande*, *
 why-adjust = Una de estas palabras, por favor: *tiempo*, *grande*, *menos*, *dictado*, *calculadora*; con *no* detrás para terminar.
 sheet-intro-dictated = En cualquier orden. Las respuestas se pueden decir en voz alta y un adulto las escribe; el número de delante es el que se envía con la respuesta, como en **3) 1/2**.
 holds-adjust = un ajuste (*/adjust* lo muestra), { $key_days }
+
+# Pages that wait
+waiting-head = Páginas en papel que esperan:
+waiting-page = **{ $name }**, { $day }: { $what }
+waiting-items = { $count ->
+    [one] un ejercicio por marcar
+   *[other] { $count } ejercicios por marcar
+  }
+waiting-photos = { $count ->
+    [one] una foto
+   *[other] { $count } fotos
+  }
+waiting-more = Y { $count } más.
+waiting-how = Una página se marca en una línea: el nombre, el día, los números que no están bien, o *ninguno*.
+waiting-none = Ninguna página espera a que la marques.
+button-waiting-marks = Marcar: { $name }, { $day }
+button-waiting-photos = Fotos: { $name }, { $day }
+button-pages-waiting = Páginas que esperan ({ $count })
