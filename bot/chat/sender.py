@@ -125,8 +125,10 @@ class Sender:
         while self._looks and self._looks[0] <= now:
             heappop(self._looks)
         until = min([now + self._look_every, *self._looks[:1]])
+        # Not `wait_for`: before Python 3.12 it may swallow being cancelled just as the event comes.
         with suppress(TimeoutError):
-            await asyncio.wait_for(self._some.wait(), max(until - now, 0.001))
+            async with asyncio.timeout(max(until - now, 0.001)):
+                await self._some.wait()
 
     async def _send_some(self) -> bool:
         """Settle what is over, claim what may leave now, and send it on. False: nothing left."""

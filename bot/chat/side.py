@@ -193,7 +193,8 @@ class ChatSide:
             except NetworkError as error:
                 log.warning("the service is away, next try in %.0f s: %s", pause, error)
                 with suppress(TimeoutError):
-                    await asyncio.wait_for(stop.wait(), pause)
+                    async with asyncio.timeout(pause):
+                        await stop.wait()
                 pause = min(2 * pause, 30.0)
             else:
                 return True
@@ -278,7 +279,8 @@ class ChatSide:
                 task.cancel()
         if self.application.running:
             with suppress(TimeoutError):
-                await asyncio.wait_for(self.application.stop(), 5)
+                async with asyncio.timeout(5):
+                    await self.application.stop()
         for task in tasks:
             task.cancel()
         await asyncio.gather(*tasks, return_exceptions=True)

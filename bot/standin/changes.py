@@ -65,6 +65,7 @@ class Changes:
         waiting: asyncio.Future[None] = asyncio.get_running_loop().create_future()
         self._waiting.add(waiting)
         with suppress(TimeoutError):
-            await asyncio.wait_for(waiting, seconds)
+            async with asyncio.timeout(seconds):
+                await waiting
         self._waiting.discard(waiting)
         return self.revision != revision

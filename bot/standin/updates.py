@@ -132,7 +132,8 @@ class Updates:
         poll: asyncio.Future[None] = asyncio.get_running_loop().create_future()
         self._poll = poll
         with suppress(TimeoutError):
-            await asyncio.wait_for(poll, seconds)
+            async with asyncio.timeout(seconds):
+                await poll
         if self._poll is poll:
             self._poll = None
         if self.waiting:

@@ -71,6 +71,20 @@ async def test_a_press_is_answered_so_that_the_progress_bar_stops(open_house):
         await house.until(lambda: not unanswered(house.standin))
 
 
+async def test_a_sender_that_is_stopped_just_as_something_comes_stops(open_house):
+    """A library's wait may swallow being stopped in that moment, and the process would never end."""
+    async with open_house() as house:
+        for turns in range(8):
+            running = asyncio.create_task(house.side.sender.run())
+            await asyncio.sleep(0.05)
+            house.side.sender.wake()
+            for _ in range(turns):
+                await asyncio.sleep(0)
+            running.cancel()
+            done, _ = await asyncio.wait([running], timeout=15)
+            assert done and running.cancelled(), turns
+
+
 def unanswered(standin):
     return [one for one in standin.world.presses.values() if not one.answered]
 

@@ -180,7 +180,8 @@ async def test_run_ends_well_when_told_to_and_a_second_one_is_refused(tmp_path, 
     code, said = await command(tmp_path, "run", TOKEN=TOKEN, API_URL=service.address)
     assert code == 2 and "Another Evensum runs on this database." in said
     running.send_signal(signal.SIGTERM)
-    assert await asyncio.wait_for(running.wait(), 20) == 0
+    async with asyncio.timeout(20):
+        assert await running.wait() == 0
 
 
 def test_a_demo_that_was_killed_goes_on_where_it_was(tmp_path):
