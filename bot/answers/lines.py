@@ -30,6 +30,9 @@ class Line:
 _TICKS = regex(r"[✓✔✅👍]")
 _RELATION = regex(r"[=<>≤≥≈]")
 _PERCENT_CHANGE = regex(r"([\d.]+) (increased|decreased|raised|reduced|more|less|off) by ([\d./ ]+)%")
+_PERCENT_OFF = regex(
+    r"([\d./]+)% (off|more|less|greater|de descuento)(?: of| than| de| en| sobre)? ?(?=[\d.])"
+)
 _OF = regex(r"(?<=[\d%)]) (?:of|de) (?=[\d(])")
 _WORDS = regex(r"[a-z]{2,}(?:[ ,]+(?:[a-z]{2,}|[ai]\b))*|(?<![a-z\d]) ?\bi\b(?= [a-z]{2})|^a (?=[a-z]{2})")
 _NOTE = regex(
@@ -81,6 +84,9 @@ def _statement(text: str, before: Line | None) -> str | None:
     if (found := _PERCENT_CHANGE.search(text)) is not None:
         sign = "+" if found.group(2) in ("increased", "raised", "more") else "-"
         text = f"{text[: found.start()]}{found.group(1)}*(1{sign}{found.group(3)}%){text[found.end() :]}"
+    text = _PERCENT_OFF.sub(
+        lambda off: f"(1{'+' if off.group(2) in ('more', 'greater') else '-'}{off.group(1)}%)*", text
+    )
     text = _OF.sub(" * ", text)
     if re.search(r"[a-z]{2}", text):
         if not re.search(r"\d", text) and not _RELATION.search(text):

@@ -241,6 +241,10 @@ _NOUNS = frozenset(
 _SMALL_WORDS = frozenset(
     ("the", "a", "an", "it", "is", "its", "el", "la", "un", "una", "es", "of", "i", "to")
 )
+_NOT_FIRST = regex(
+    r"^(?:its |it is )?(?:not|isnt|no es|no) (?:an? |the |un |una )?[a-z]+ ?(?:,|;|\bbut\b|\bsino\b|(?= its ))"
+    r" ?(?:its |it is |es )?(?=[a-z])(?!not\b|no\b)"
+)
 _SIGN_WORDS = {"<": "less", ">": "greater", "=": "equal"}
 
 
@@ -281,6 +285,8 @@ def grade_words(text: str, key: Key) -> Finding:
     before, denied, _ = text.partition(" not ")
     if denied and any(word in _terms() for word in _WORD.findall(before)[:MOST_WORDS]):
         text = before  # acute, not obtuse
+    elif (found := _NOT_FIRST.match(text)) is not None and _WORD.findall(text[found.end() :]):
+        text = text[found.end() :]  # not acute, obtuse
     if text in _SIGN_WORDS and (_SIGN_WORDS[text] in right or right & {"less", "greater", "equal"}):
         return _is(_SIGN_WORDS[text] in right)
     words = _WORD.findall(text)[:MOST_WORDS]

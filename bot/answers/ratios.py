@@ -174,6 +174,11 @@ _LEFT = regex(
     r"(?:is |are |as |as a |as the )?(?:left|remaining|remain|remainder|left ?over|leftover|extra|over|"
     r"sobran?|de resto|quedan?|resto|rem|r)\b.*$"
 )
+_LEFT_WORDS = r"(?:left|leftover|remain(?:s|ing)?|extra|sobran?|quedan?)"
+_STORY = regex(rf"[a-z ]*(\d+)[a-z ,;.]*? (\d+)[a-z ]*?\b{_LEFT_WORDS}\b[a-z ]*")
+_STORY_BACKWARDS = regex(
+    rf"(\d+)[a-z ]*?\b{_LEFT_WORDS}\b[a-z ,;.]*? (\d+) (?:each|apiece|per|cada)\b[a-z ]*"
+)
 _NO_REMAINDER = regex(
     r"[ ,]*\b(?:(?:and |with |y |con )?(?:no|zero|0|without(?: a)?|sin|nothing|none)(?: ?(?:remainder|"
     r"remainders|rem|r|resto|left|leftover|left over|leftovers))+|"
@@ -203,6 +208,8 @@ def grade_remainder(text: str, key: Key) -> Finding:
         if not any(c.isdigit() for c in text):
             raise Unreadable("no-number")
         return _remainder(text, "0", want)
+    if (told := _STORY_BACKWARDS.fullmatch(text)) is not None:  # 3 left over and 5 each
+        return _remainder(told.group(2), told.group(1), want)
     if (found := _R.match(text)) is not None:
         if found.group(2) is None:
             if not found.group(3).strip() and re.search(r"left|leftover", text):
@@ -220,6 +227,8 @@ def grade_remainder(text: str, key: Key) -> Finding:
         return Finding(FORM, "remainder") if result.verdict == RIGHT else result
     if not any(c.isdigit() for c in text):
         raise Unreadable("no-number")
+    if (told := _STORY.fullmatch(text)) is not None:  # each gets 5 with 3 left
+        return _remainder(told.group(1), told.group(2), want)
     try:
         amounts = read_amounts(text, None, "remainder")
     except Unreadable as trouble:

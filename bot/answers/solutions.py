@@ -64,7 +64,20 @@ def special(text: str) -> str | None:
         return "all"
     if _NONE.search(text):
         return "none"
+    if (found := _NO_WHAT.search(text)) is not None and _is_solution(found.group(1)):
+        return "none"
     return None
+
+
+_NO_WHAT = regex(r"\bno (s[a-z]{5,10})\b")
+
+
+@lru_cache(maxsize=256)
+def _is_solution(word: str) -> bool:
+    """Whether a word is *solution* with a slip or two: `soultion`, `solutoin`."""
+    from rapidfuzz.distance import OSA
+
+    return any(OSA.distance(word, one, score_cutoff=2) <= 2 for one in ("solution", "solutions", "solucion"))
 
 
 # One solution ----------------------------------------------------------------------------------------------

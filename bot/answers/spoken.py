@@ -68,6 +68,18 @@ def _unslipped(word: str) -> str:
 
 
 @lru_cache(maxsize=256)
+def _parted(word: str) -> list[str]:
+    """The words of a number written as one: `seventytwo`, `treintaydos`."""
+    numbers, tens, _, _, _ = _tables()
+    for ten in tens:
+        unit = word.removeprefix(ten)
+        unit = unit[1:] if ten.endswith("a") and unit[:1] == "y" else unit
+        if unit != word and 0 < numbers.get(unit, 0) < 10:
+            return [ten, unit]
+    return []
+
+
+@lru_cache(maxsize=256)
 def _part_meant(word: str) -> str | None:
     """The word for a part that has one letter wrong: `fiths`, `forths`, `twelths`."""
     from rapidfuzz.distance import OSA
@@ -94,7 +106,10 @@ class _Speech:
         self.words: list[str] = []
         for space, word in _TOKEN.findall(text):
             self.spaces.append(space)
-            self.words.append(word if len(word) < 6 or not word.isalpha() else _unslipped(word))
+            plain = len(word) < 6 or not word.isalpha()
+            for n, piece in enumerate([word] if plain else _parted(word) or [_unslipped(word)]):
+                self.spaces += [" "] * bool(n)
+                self.words.append(piece)
         self.orders = orders
         self.numbers, self.tens, self.hundreds, self.scales, self.parts = _tables()
         for i in range(1, len(self.words) - 1):
@@ -225,7 +240,7 @@ class _Speech:
         if word == "-" and not self.spaces[i]:
             i, word = i + 1, self.word(i + 1)
         if word in self.parts:
-            return self.parts[word], i + 1
+            return self.parts[word], i + (2 if self.word(i + 1) in ("parte", "partes") else 1)
         if word.endswith(("th", "ths")) and (meant := _part_meant(word)):
             return self.parts[meant], i + 1
         return None
