@@ -132,6 +132,8 @@ class Route:
             if person.shared and spec is not None and spec.name == "back":
                 return speaking.give_back(s, self._school, person, what.at)
             if not here.student.consented:
+                if spec is not None and spec.name in ("privacy", "language"):
+                    return presses.student_command(s, here, what) or []  # to be read before anybody agrees
                 return [NotForYou(to=person.chat, why="no-consent")]
             answered = presses.student_command(s, here, what)
             if answered is not None:

@@ -294,6 +294,17 @@ class SmallDay(Message, frozen=True, kw_only=True):
     already: bool = False
 
 
+class BreakTaken(Message, frozen=True, kw_only=True):
+    """The student asked to stop: nothing runs, the place is kept, and there are ways to make the day smaller."""
+
+    day: DayId
+    item: ItemId | None = None
+    small: bool = False
+    """Whether the day may be made small."""
+    enough: bool = False
+    """Whether it may end here."""
+
+
 class Reminder(Push, frozen=True, kw_only=True):
     """An hour before the digest, where nothing was started."""
 

@@ -165,7 +165,7 @@ SPECS: tuple[Spec, ...] = (
     # A parent's own
     Spec("hand", _P, "family", ("/hand",), ("dar",)),
     Spec("grader", _P, "family", ("/grader Opa", "/grader {household} Opa"), ("corrector",)),
-    Spec("privacy", _P, "family", ("/privacy",), ("privacidad",)),
+    Spec("privacy", _P | _CHILD, "family", ("/privacy",), ("privacidad",)),
     Spec("agree", _P, "family", ("/agree",), ("acepto",)),
     Spec("withdraw", _P, "family", ("/withdraw",), ("retirar",)),
     Spec("export", _P, "family", ("/export",), ("llevar",)),

@@ -202,6 +202,8 @@ def student_command(s: Session, here: Here, what: Command) -> list[Message] | No
         return _language(s, here, what.rest)
     if name == "define":
         return _define(s, here, what.rest)
+    if name == "privacy":
+        return [speaking.who_reads(s, here.chat, here.student)]
     on_day: dict[str, OnDay] = {
         "small": ways_out.make_small,
         "enough": ways_out.enough,

@@ -23,7 +23,7 @@ from bot.records import attempts, days, focus
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.outbox import could_be_seen, newest_shown, shown
 from bot.school.drawing import short
-from bot.school_day import paper, placing, stuck, warm_up, working
+from bot.school_day import paper, placing, stuck, warm_up, ways_out, working
 from bot.school_day.asking import Here
 from bot.school_day.grading import Graded, grade, read_back, tries_of
 from bot.school_day.onward import onward
@@ -42,6 +42,10 @@ def take_reply(s: Session, here: Here, typed: Typed) -> list[Message]:
             return _to_message(s, here, typed, about)
     middle = focus.focus(s, here.chat, here.student.id)
     waits_for = middle.waits_for if middle else ""
+    if middle and ways_out.asks_to_stop(typed.text):
+        pause = ways_out.take_break(s, here, middle.item)
+        if pause is not None:
+            return pause
     if middle and waits_for == "sheet":
         return warm_up.answer_sheet(s, here, typed, middle.ref)
     if middle and waits_for == "copy":

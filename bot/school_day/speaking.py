@@ -75,6 +75,11 @@ def greeting(s: Session, chat: ChatId, student: Student, at: datetime) -> list[M
 def tell(s: Session, chat: ChatId, student: Student, key: str = "") -> Message:
     """The student's first message: what this is, and who reads what."""
     people.change_student(s, student.id, told=True)
+    return who_reads(s, chat, student, key)
+
+
+def who_reads(s: Session, chat: ChatId, student: Student, key: str = "") -> Message:
+    """What this is, and who reads what, in a child's words."""
     parents = tuple(parent.name for parent in people.parents_of(s, student.id))
     tutor = people.person_name(s, student.tutor)
     own = people.reach(s, student.id) is not None

@@ -126,6 +126,17 @@ def test_not_now_sends_nothing_and_the_question_can_be_had_again(
     assert question(robin)
 
 
+def test_a_child_may_read_who_reads_what_before_anybody_agreed(new, rosalind: Somebody, group: Group) -> None:
+    robin, linnet = household(new, rosalind)
+    before = stored(group.engine)
+    read = only(WhoReads, linnet.types("/privacy"))
+    assert (read.name, read.parents) == ("Linnet", ("Robin",)) and words_of([read])
+    assert only(NotForYou, linnet.types("/paper")).why == "no-consent"
+    assert stored(group.engine) == before  # and the greeting still comes on the first day
+    robin.presses("f-agree", question(robin).household)
+    assert only(WhoReads, linnet.types("/privacy")).name == "Linnet"
+
+
 def test_agreeing_twice_is_recorded_once(new, rosalind: Somebody, group: Group) -> None:
     robin, _ = household(new, rosalind)
     home = question(robin).household

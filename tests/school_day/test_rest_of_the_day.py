@@ -9,6 +9,7 @@ from support.group import Group, Somebody, only, wrong_answer
 from bot import demo
 from bot.happened import Left
 from bot.messages import (
+    BreakTaken,
     Counted,
     DayDone,
     Digest,
@@ -102,6 +103,23 @@ def test_enough_is_open_from_the_middle_of_review_on(wren: Somebody) -> None:
 
     assert said.enough
     assert said.still_open == 4
+
+
+@pytest.mark.parametrize("word", ["stop", "I need a break!", "¿Puedo parar?", "ya no quiero más", "im tired"])
+def test_who_asks_to_stop_gets_a_break_and_ways_on_and_nothing_is_graded(wren: Somebody, word: str) -> None:
+    wren.starts()
+    assert only(BreakTaken, wren.types(word)).item is None  # in the middle of the sheet of facts
+    first = wren.gets_to_review()
+    said = only(BreakTaken, wren.types(word))
+    assert (said.item, said.enough, said.small) == (first.id, False, False)
+    assert only(ItemShown, wren.presses("again", first.id)).item == first.id
+    for _ in range(4):
+        wren.answers(next(each for each in wren.items("review") if each.state == "shown"))
+    wren.presses("go", wren.day().id)  # the next set
+    assert only(BreakTaken, wren.types(word)).enough
+    with transaction(wren.group.engine) as s:
+        typed = [one for (one,) in s.execute(text("select typed from attempt"))]
+    assert word not in typed
 
 
 def test_what_is_answered_after_the_digest_counts_for_its_day(wren: Somebody) -> None:

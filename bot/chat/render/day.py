@@ -8,6 +8,7 @@ from bot.chat.render.tutoring import offered
 from bot.chat.rendered import CAPTION, Button, Rendered, units
 from bot.chat.words import Text, Words, bold, from_content, join, link, plain
 from bot.messages import (
+    BreakTaken,
     CardShown,
     Copied,
     CopyAgain,
@@ -333,6 +334,19 @@ def small_day(words: Words, m: SmallDay) -> Rendered:
     return say(
         words("small-day", count=m.review), buttons=[[button(words, "button-start", f"start:{m.day}")]]
     )
+
+
+@renders(BreakTaken)
+def break_taken(words: Words, m: BreakTaken) -> Rendered:
+    """A break, and the ways on."""
+    back = f"again:{m.item}" if m.item is not None else f"start:{m.day}"
+    label = "button-back-to-item" if m.item is not None else "button-go-on"
+    rows = [[button(words, label, back)]]
+    if m.enough:
+        rows.append([button(words, "button-enough", f"enough:{m.day}")])
+    elif m.small:
+        rows.append([button(words, "button-small-day", f"small:{m.day}")])
+    return say(words("break-taken"), buttons=rows)
 
 
 @renders(Reminder)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.chat.render.paper_shapes import chart_words, day_names
 from bot.chat.render.registry import button, renders, say
 from bot.chat.render.year import how_sure
 from bot.chat.rendered import Button, Drawing, Picture, Rendered
@@ -11,6 +12,7 @@ from bot.messages import (
     Accepted,
     Digest,
     DigestLine,
+    MyWeek,
     OpenInFull,
     OpenItem,
     StillHard,
@@ -218,14 +220,26 @@ def digest_line(words: Words, m: DigestLine) -> Rendered:
 @renders(WeekPicture)
 def week_picture(words: Words, m: WeekPicture) -> Rendered:
     """The week as a picture, with its words."""
-    lines = [
-        words(
-            "week-day", day=words.date(date, "EEEE"), first=first, later=later, open=unsolved, rest=rest
-        ).words()
-        for date, first, later, unsolved, rest in m.days
-    ]
+    return week_said(words, m)
+
+
+def week_said(words: Words, m: WeekPicture | MyWeek) -> Rendered:
+    """A week as a picture, and a line for each day of it; what was not there isn't counted up."""
+    lines = []
+    for date, *counts in m.days:
+        kinds = zip(("first", "later", "open", "rest"), counts, strict=True)
+        what = [words.label(f"week-day-{kind}", count=count) for kind, count in kinds if count]
+        said = ", ".join(what) or words.label("week-day-nothing")
+        lines.append(words.label("week-day", day=words.date(date, "EEEE"), what=said))
     alt = "\n".join(lines) or words("week-empty").words()
-    data = {"monday": m.monday, "signs": m.signs, "days": [list(day) for day in m.days], "name": m.name}
+    data = {
+        "monday": m.monday,
+        "signs": m.signs,
+        "days": [list(day) for day in m.days],
+        "name": m.name,
+        "words": chart_words(words),
+        "day_names": day_names(words),
+    }
     title = words("week-title", name=m.name, monday=words.date(m.monday, "d MMMM"))
     return say(title, plain(alt), pictures=(Picture(Drawing("week", data), alt),))
 

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from bot.chat.render.evening import SIGNS
-from bot.chat.render.paper_shapes import chart_words, day_names
+from bot.chat.render.evening import SIGNS, week_said
+from bot.chat.render.paper_shapes import chart_words
 from bot.chat.render.registry import button, renders, say
 from bot.chat.rendered import Drawing, Picture, Rendered
-from bot.chat.words import Words, join, plain
+from bot.chat.words import Words, join
 from bot.messages import MapPicture, MyBest, MyView, MyWeek
 
 
@@ -26,23 +26,7 @@ def my_view(words: Words, m: MyView) -> Rendered:
 @renders(MyWeek)
 def my_week(words: Words, m: MyWeek) -> Rendered:
     """The own week as a picture."""
-    lines = [
-        words(
-            "week-day", day=words.date(date, "EEEE"), first=first, later=later, open=unsolved, rest=rest
-        ).words()
-        for date, first, later, unsolved, rest in m.days
-    ]
-    alt = "\n".join(lines) or words("week-empty").words()
-    data = {
-        "monday": m.monday,
-        "signs": m.signs,
-        "days": [list(day) for day in m.days],
-        "name": m.name,
-        "words": chart_words(words),
-        "day_names": day_names(words),
-    }
-    title = words("week-title", name=m.name, monday=words.date(m.monday, "d MMMM"))
-    return say(title, plain(alt), pictures=(Picture(Drawing("week", data), alt),))
+    return week_said(words, m)
 
 
 @renders(MyBest)

@@ -28,7 +28,8 @@ LESSONS_FOR_CHART = 10
 
 
 def _span(words: Words, first: str, last: str) -> dict[str, str]:
-    return {"first": words.date(first, "d MMMM y"), "last": words.date(last, "d MMMM y")}
+    days = {"first": words.date(first, "d MMMM y"), "last": words.date(last, "d MMMM y")}
+    return {"span": words.label("span-day" if first == last else "span", **days)}
 
 
 @renders(RecordsShown)

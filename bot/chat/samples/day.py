@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.messages import (
+    BreakTaken,
     CardShown,
     Copied,
     CopyAgain,
@@ -254,6 +255,8 @@ SAMPLES: tuple[Message, ...] = (
         )
     ),
     NothingNow(to=TO, why="day-off", at="2026-09-21"),
+    BreakTaken(to=TO, day=DAY, item=ITEM, small=True),
+    BreakTaken(to=TO, day=DAY, enough=True),
     SmallDay(to=TO, day=DAY, review=6),
     SmallDay(to=TO, day=DAY, review=0, already=True),
     Reminder(to=TO, day=DAY, name="Wren", minutes=45),

@@ -126,6 +126,7 @@ small-day = { $count ->
     [one] A small day it is: no lesson, one review item.
    *[other] A small day it is: no lesson, { $count } review items.
   }
+break-taken = Take your break. No clock runs, and I keep your place.
 small-day-already = Today is small already, or done.
 reminder = { $name }, today is still waiting, about { $minutes } minutes. A small day counts too.
 finish-first = { $count ->

@@ -90,7 +90,12 @@ talk-still-hard-tutor = Thanks for saying so. { $tutor } knows now and takes it 
 talk-not-tonight = Fine. It keeps.
 still-hard = **{ $student }** ({ $household }): the family sat down over *{ $title }* twice, and it is still hard.
 week-title = **{ $name }**, week of { $monday }
-week-day = { $day }: { $first } at first go, { $later } on a later try, { $open } still open, { $rest } not reached.
+week-day = { $day }: { $what }.
+week-day-first = { $count } at first go
+week-day-later = { $count } on a later try
+week-day-open = { $count } still open
+week-day-rest = { $count } not reached
+week-day-nothing = nothing asked
 week-empty = Nothing yet this week.
 written-ends = { $lessons ->
     [0] **{ $student }** ({ $household }) has met the last lesson that is written. From now on there are review days.

@@ -1,7 +1,7 @@
 # The week's letter
-week-head = **{ $name }**, the week of { $monday }: { $opened } of { $planned ->
-    [one] one school day
-   *[other] { $planned } school days
+week-head = **{ $name }**, the week of { $monday }: { $planned ->
+    [one] its one school day was opened
+   *[other] { $opened } of { $planned } school days
   }.
 week-head-none = **{ $name }**, the week of { $monday }: no school day was opened. Nothing piles up.
 week-counted = { $done } of { $out_of } review items done, { $first } of them at first go.
@@ -125,7 +125,9 @@ why-no-sheet-then = There is no sheet for { $name } on { $date_day }. Sheets are
 button-print = To print
 
 # Records
-records-head = **{ $name }**, { $first } to { $last }
+span = { $first } to { $last }
+span-day = { $first }
+records-head = **{ $name }**, { $span }
 records-days = { $opened ->
     [one] One school day
    *[other] { $opened } school days
@@ -148,24 +150,24 @@ records-hands-on = { $count ->
   }
 records-standards = Standards that these lessons meet: { $count }.
 records-samples = Photos of work: { $count }.
-samples-here = **{ $name }**, { $first } to { $last }: { $count ->
+samples-here = **{ $name }**, { $span }: { $count ->
     [one] one photo of work.
    *[other] { $count } photos of work.
   }
-samples-none = **{ $name }** sent no photo of work from { $first } to { $last }.
+samples-none = **{ $name }** sent no photo of work: { $span }.
 button-more-photos = The next days ({ $left } more)
 records-law = What a family has to keep, and for how long, differs from place to place. Please look up the rules of yours; this is only what was written down here.
-records-csv = **{ $name }**, { $first } to { $last }: files for a spreadsheet. *columns.txt* says what each column holds.
+records-csv = **{ $name }**, { $span }: files for a spreadsheet. *columns.txt* says what each column holds.
 button-record-pdf = For the drawer (PDF)
 button-record-csv = For a spreadsheet
 button-record-photos = Photos of work
 button-record-handover = For the next tutor or school
-record-here = **{ $name }**: the record of { $first } to { $last }.
+record-here = **{ $name }**: the record of { $span }.
 record-file = record
 record-title = Mathematics
-record-under = { $first } to { $last } · { $name } · household { $household } · tutor: { $tutor }
-record-footer = { $name } · mathematics · { $first } to { $last }
-handover-here = **{ $name }**: for the next tutor or school, { $first } to { $last }. No mark is worked out; there is a line on which a parent may write one.
+record-under = { $span } · { $name } · household { $household } · tutor: { $tutor }
+record-footer = { $name } · mathematics · { $span }
+handover-here = **{ $name }**: for the next tutor or school, { $span }. No mark is worked out; there is a line on which a parent may write one.
 handover-file = year
 handover-title = A year of mathematics
 handover-course = **The course.** { $course }, a one-year course at home with a tutor, for ages of about 11 to 14.

@@ -145,6 +145,7 @@ small-day = { $count ->
     [one] Día corto, entonces: sin lección, un ejercicio de repaso.
    *[other] Día corto, entonces: sin lección, { $count } ejercicios de repaso.
   }
+break-taken = Descansa. No corre ningún reloj, y te guardo el sitio.
 small-day-already = Hoy ya es corto, o ya está hecho.
 reminder = { $name }, lo de hoy sigue esperando, unos { $minutes } minutos. Un día corto también cuenta.
 finish-first = { $count ->

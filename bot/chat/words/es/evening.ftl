@@ -90,7 +90,15 @@ talk-still-hard-tutor = Gracias por decirlo. { $tutor } ya lo sabe y se ocupa.
 talk-not-tonight = Muy bien. Puede esperar.
 still-hard = **{ $student }** ({ $household }): la familia se sentó dos veces con *{ $title }*, y sigue costando.
 week-title = **{ $name }**, semana del { $monday }
-week-day = { $day }: { $first } a la primera, { $later } en otro intento, { $open } aún abiertos, { $rest } sin llegar.
+week-day = { $day }: { $what }.
+week-day-first = { $count } a la primera
+week-day-later = { $count } en otro intento
+week-day-open = { $count ->
+    [one] { $count } aún abierto
+   *[other] { $count } aún abiertos
+  }
+week-day-rest = { $count } sin llegar
+week-day-nothing = nada que contestar
 week-empty = Esta semana aún no hay nada.
 written-ends = { $lessons ->
     [0] **{ $student }** ({ $household }) ha visto la última lección que está escrita. Desde ahora hay días de repaso.

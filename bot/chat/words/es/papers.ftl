@@ -1,7 +1,7 @@
 # La carta de la semana
-week-head = **{ $name }**, semana del { $monday }: { $opened } de { $planned ->
-    [one] un día de clase
-   *[other] { $planned } días de clase
+week-head = **{ $name }**, semana del { $monday }: { $planned ->
+    [one] su único día de clase se abrió
+   *[other] { $opened } de { $planned } días de clase
   }.
 week-head-none = **{ $name }**, semana del { $monday }: no se abrió ningún día de clase. Nada se acumula.
 week-counted = Hizo { $done } de { $out_of } ejercicios de repaso, { $first } de ellos a la primera.
@@ -125,7 +125,9 @@ why-no-sheet-then = No hay hoja de { $name } para el { $date_day }. Se hacen hoj
 button-print = Para imprimir
 
 # Registros
-records-head = **{ $name }**, del { $first } al { $last }
+span = del { $first } al { $last }
+span-day = del { $first }
+records-head = **{ $name }**, { $span }
 records-days = { $opened ->
     [one] Un día de clase
    *[other] { $opened } días de clase
@@ -148,24 +150,24 @@ records-hands-on = { $count ->
   }
 records-standards = Estándares que cumplen estas lecciones: { $count }.
 records-samples = Fotos de trabajos: { $count }.
-samples-here = **{ $name }**, del { $first } al { $last }: { $count ->
+samples-here = **{ $name }**, { $span }: { $count ->
     [one] una foto de un trabajo.
    *[other] { $count } fotos de trabajos.
   }
-samples-none = **{ $name }** no envió fotos de trabajos del { $first } al { $last }.
+samples-none = **{ $name }** no envió fotos de trabajos { $span }.
 button-more-photos = Los días siguientes ({ $left } más)
 records-law = Lo que una familia debe guardar, y durante cuánto tiempo, cambia de un lugar a otro. Mira, por favor, las reglas del tuyo; esto es solo lo que aquí quedó anotado.
-records-csv = **{ $name }**, del { $first } al { $last }: archivos para una hoja de cálculo. *columns.txt* dice (en inglés) qué hay en cada columna.
+records-csv = **{ $name }**, { $span }: archivos para una hoja de cálculo. *columns.txt* dice (en inglés) qué hay en cada columna.
 button-record-pdf = Para guardar (PDF)
 button-record-csv = Para hoja de cálculo
 button-record-photos = Fotos de trabajos
 button-record-handover = Para la próxima escuela
-record-here = **{ $name }**: el registro del { $first } al { $last }.
+record-here = **{ $name }**: el registro { $span }.
 record-file = registro
 record-title = Matemáticas
-record-under = Del { $first } al { $last } · { $name } · familia { $household } · tutora o tutor: { $tutor }
-record-footer = { $name } · matemáticas · del { $first } al { $last }
-handover-here = **{ $name }**: para quien enseñe después o para la escuela, del { $first } al { $last }. No se calcula ninguna nota; hay una línea donde un padre o una madre puede escribirla.
+record-under = { $name } · { $span } · familia { $household } · tutora o tutor: { $tutor }
+record-footer = { $name } · matemáticas · { $span }
+handover-here = **{ $name }**: para quien enseñe después o para la escuela, { $span }. No se calcula ninguna nota; hay una línea donde un padre o una madre puede escribirla.
 handover-file = curso
 handover-title = Un curso de matemáticas
 handover-course = **El curso.** { $course }, un curso de un año en casa con una tutora o un tutor, para edades de unos 11 a 14 años.
