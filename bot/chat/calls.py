@@ -5,7 +5,7 @@ from __future__ import annotations
 import logging
 from collections import OrderedDict
 from collections.abc import Awaitable, Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime
 from typing import Any
 
@@ -25,7 +25,7 @@ from telegram.error import BadRequest
 from telegram.ext import ExtBot
 
 from bot.chat.client import Client
-from bot.chat.rendered import CAPTION, Button, Document, Drawing, Entity, Kept, Picture, Rendered, units
+from bot.chat.rendered import CAPTION, TEXT, Button, Document, Drawing, Entity, Kept, Picture, Rendered, units
 from bot.vocabulary import ChatId
 
 log = logging.getLogger(__name__)
@@ -147,6 +147,12 @@ async def _show(call: _Call) -> Shown | None:
             return changed
     pictures, documents = await _made(call, what.pictures), await _made(call, what.documents)
     files = (*pictures, *documents)
+    there = {id(each.file) for each in files}
+    wanted: tuple[Picture | Document, ...] = (*what.pictures, *what.documents)
+    lost = [file for file in wanted if id(file) not in there]
+    if lost:
+        what = _without(what, lost)
+        call = replace(call, what=what)
     if len(files) == 1 and units(what.text) <= CAPTION and not isinstance(files[0].file.content, Kept):
         await call.next_one()
         return _shown(await _file(call, files[0], with_text=True))
@@ -178,6 +184,17 @@ async def _made(call: _Call, files: Sequence[Picture | Document]) -> list[_Made]
         except Exception as error:
             log.error("a file can't be made and is left out: %r", error)
     return made
+
+
+def _without(what: Rendered, lost: Sequence[Picture | Document]) -> Rendered:
+    """The message where files can't be made: it says so, and what a picture shows is told in words."""
+    text = what.text
+    told = [file.alt for file in lost if isinstance(file, Picture) and file.alt not in text]
+    for line in (what.missing, *told):
+        longer = f"{text}\n\n{line}".strip()
+        if line and units(longer) <= TEXT:
+            text = longer
+    return replace(what, text=text)
 
 
 async def _change(call: _Call, message_id: int) -> Shown | None:

@@ -116,6 +116,8 @@ class Rendered:
     """The commands that this chat is offered from now on: (name, what it does)."""
     leave: bool = False
     """Leave the group."""
+    missing: str = ""
+    """What is said besides where a file can't be made."""
     preview: bool = field(default=False)
     """Whether a link in the text may grow a preview."""
 

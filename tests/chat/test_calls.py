@@ -118,9 +118,24 @@ async def test_a_file_keeps_its_name(told):
     assert (one["document"]["file_name"], one["caption"]) == ("sheet.pdf", "sheet")
 
 
-async def test_a_picture_that_cannot_be_made_is_left_out(told):
-    [one] = await told(Rendered(text="still said", pictures=(Picture(Drawing("broken", ""), "x"),)))
-    assert one["text"] == "still said"
+async def test_a_picture_that_cannot_be_made_is_left_out_and_told_in_words(told):
+    broken = Picture(Drawing("broken", ""), "a red bar")
+    [one] = await told(Rendered(text="What now?", pictures=(broken,), missing="No picture just now."))
+    assert one["text"] == "What now?\n\nNo picture just now.\n\na red bar"
+
+
+async def test_a_file_that_cannot_be_made_is_not_announced_as_if_it_were_there(told):
+    broken = Document("sheet.pdf", Drawing("broken", ""))
+    [one] = await told(Rendered(text="The sheet.", documents=(broken,), missing="No file just now."))
+    assert one["text"] == "The sheet.\n\nNo file just now." and "document" not in one
+
+
+async def test_words_that_are_told_already_are_not_told_twice_and_no_message_grows_too_long(told):
+    broken = Picture(Drawing("broken", ""), "said")
+    [one] = await told(Rendered(text="said", pictures=(broken,)))
+    assert one["text"] == "said"
+    [*_, one] = await told(Rendered(text="x" * 4090, pictures=(broken,), missing="No picture just now."))
+    assert one["text"] == "x" * 4090
 
 
 async def test_a_message_is_changed_in_place_or_sent_anew_if_it_is_gone(told):

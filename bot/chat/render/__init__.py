@@ -49,7 +49,10 @@ FILLED = (
 
 def render(message: Message, language: str) -> Rendered:
     """Turn a message into what leaves. Raises KeyError for a class that nobody renders (a test holds that)."""
-    return _held(RENDERERS[type(message)](words_for(language), message))
+    what = _held(RENDERERS[type(message)](words_for(language), message))
+    if what.pictures or what.documents:
+        what = replace(what, missing=words_for(language).label("file-missing"))
+    return what
 
 
 def _held(what: Rendered) -> Rendered:

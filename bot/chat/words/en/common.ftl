@@ -1,6 +1,7 @@
 and = { $first } and { $last }
 not-linked = This is a private study helper, and this chat isn’t linked to anybody. If a tutor sent you a link, open it once more, please.
 leave-group = I only talk with people one by one, so I’m leaving this group. Please write to me in a chat of our own.
+file-missing = A file that belongs here couldn’t be made just now. Please ask for it once more in a while.
 trouble = Something went wrong on our side. What you sent is safe. Please go on in a few minutes.
 not-for-you-gone = That button has had its day. What is open now stands further down.
 not-for-you-other = That one belongs to somebody else who uses this phone.

@@ -1,6 +1,7 @@
 and = { $first } y { $last }
 not-linked = Este es un ayudante de estudio privado, y este chat no está unido a nadie. Si un tutor te envió un enlace, ábrelo otra vez, por favor.
 leave-group = Solo hablo con las personas una por una, así que dejo este grupo. Escríbeme en un chat aparte, por favor.
+file-missing = Un archivo que va aquí no se pudo preparar ahora. Pídelo otra vez dentro de un rato.
 trouble = Algo falló por nuestra parte. Lo que enviaste está a salvo. Sigue dentro de unos minutos, por favor.
 not-for-you-gone = Ese botón ya tuvo su momento. Lo que está abierto ahora se encuentra más abajo.
 not-for-you-other = Ese es de otra persona que usa este teléfono.
