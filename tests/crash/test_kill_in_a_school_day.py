@@ -92,6 +92,20 @@ def from_bot(standin: StandIn) -> int:
     return sum(1 for message in standin.messages(int(WREN)) if message["from"]["is_bot"])
 
 
+async def until_quiet(engine: Engine) -> None:
+    async with asyncio.timeout(40):
+        while not is_quiet(engine):  # noqa: ASYNC110  # the database has no event
+            await asyncio.sleep(0.05)
+
+
+def is_quiet(engine: Engine) -> bool:
+    """Whether all that came in is handled and all that was to be said is said."""
+    with transaction(engine) as s:
+        undone = s.execute(text("select count(*) from inbox where done_at is null")).scalar_one()
+        unsaid = s.execute(text("select count(*) from outbox where state in ('waiting', 'sending')"))
+        return not undone and not unsaid.scalar_one()
+
+
 async def test_killed_again_and_again_a_day_goes_on_as_if_nothing_happened(tmp_path: Path) -> None:
     url = f"sqlite:///{tmp_path / 'evensum.sqlite'}"
     student = prepare(url)
@@ -109,6 +123,7 @@ async def test_killed_again_and_again_a_day_goes_on_as_if_nothing_happened(tmp_p
         try:
             standin.phones.say(int(WREN), "/day")
             await standin.until(lambda: buttons_of(standin, "Start") is not None, 40)
+            await until_quiet(engine)
             for step in range(9):
                 before = from_bot(standin)
                 waits_for, sent, _ = at_hand(engine, student)
@@ -138,7 +153,8 @@ async def test_killed_again_and_again_a_day_goes_on_as_if_nothing_happened(tmp_p
                     await bot.kill()
                     await bot.start()
                 await standin.until(lambda before=before: from_bot(standin) > before, 40)
-                await asyncio.sleep(0.5)
+                await asyncio.sleep(0.2)
+                await until_quiet(engine)
         finally:
             await bot.kill()
     with transaction(engine) as s:
