@@ -114,6 +114,8 @@ def _graded(text: str, key: Key) -> Finding:
     form = key.form
     if form in NAMING:
         return _named(text, key)
+    if not text.isascii():
+        text = _TICKS.sub("", text).strip()
     if not _BARE.fullmatch(text):
         if asks_for_help(text):
             return Finding(Verdict.HELP)
@@ -127,7 +129,7 @@ def _graded(text: str, key: Key) -> Finding:
             return grade_primes(text, key, expected_of(key.answer, None))
         return grade_expression(text, key, expected_of(key.answer, None))
     if form == "prime-factors":
-        return grade_primes(text, key, expected_of(key.answer, None))
+        return grade_primes(text, key, expected_of(_TIMES_X.sub("*", key.answer), None))
     return OTHERS[form](text, key)
 
 
@@ -169,6 +171,9 @@ def _named(text: str, key: Key) -> Finding:
 _BARE = regex(r"-?\d{1,15}(?:[./]\d{1,15})?")
 """A number with nothing around it, as many replies are."""
 _MARKUP = regex(r"</ ?[a-z]+ ?>|<(?:br|div|script|span|img)\b[^<]*>")
+_TIMES_X = regex(r"(?<=\d) ?x ?(?=\d)")
+_TICKS = regex(r"[👍👎✅❌✓✔✗✘]")
+"""Around a number they cheer; to a question they may be the answer (`NAMING`)."""
 _ANSWER = regex(r"^a ?: ?(?=\S)")
 _ARROWS = regex(r" ?(?:-+>|→) ?")
 NAMING: dict[str, Callable[[str, Key], Finding]] = {

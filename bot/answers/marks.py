@@ -12,7 +12,7 @@ from bot.maths import Unreadable
 from bot.maths.patterns import regex
 
 _FOR_DIGITS = str.maketrans("oli", "011")
-_WITH_LETTERS = regex(r"(?<![a-z\d])(?=[oli.,]*\d)[\doli.,]*[oli][\doli.,]*(?![a-z\d])")
+_WITH_LETTERS = regex(r"(?:(?<![a-z\d])|(?<=\dx))(?=[oli.,]*\d)[\doli.,]*[oli][\doli.,]*(?![a-z\d])")
 _LONE_O = regex(r"(?<![a-z\d] )(?<![a-z\d])o(?![a-z\d])(?! [a-z\d])")
 _STRAY_SPACE = regex(r"(?<![\d.,])(\d*)(?: ?\. (\d+)|(?<=\d) \.(\d+))(?![\d.,]*\d)")
 _GROUPED = r"[1-9]\d{0,2}"

@@ -19,6 +19,7 @@ from bot.maths.read import read_normal
 from bot.maths.tree import Number
 
 _RUN = regex(r"[a-z]{2,}")
+_RUN_OR_LONE = regex(r"[a-z]{2,}|\b[ai]\b")
 _NUMBER_IS = regex(r"(?<=\d) (?:is|es) (?=\d)")
 _AROUND_POWER = regex(r" ?\^ ?")
 _DOTTED = regex(r"^\d+(?:\.\d+){2,}$")
@@ -61,7 +62,7 @@ def _primes(text: str, want: Expected) -> Finding:
         product = read_normal(re.sub(r" ?[,;&] ?| and | y | ", "*", text), "reply")
         return Finding(FORM, "product") if same(product, want) else Finding(WRONG)
     if _RUN.search(re.sub(r"\bx\b", "", text)):
-        text = _RUN.sub(" ", text).strip()
+        text = _RUN_OR_LONE.sub(" ", text).strip()
     if not text or not any(c.isdigit() for c in text):
         raise Unreadable("no-number")
     if text[-1] in "+-*/÷^x(":

@@ -25,7 +25,7 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 # Ratios --------------------------------------------------------------------------------------------------------
 
 _COLON = regex(
-    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=[\dz]) a(?= )| a(?= \d)|\bcontra\b|\bvs\b|\bversus\b|"
+    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=\d)to(?=\d)|(?<=[\dz]) a(?= )| a(?= \d)|\bcontra\b|\bvs\b|\bversus\b|"
     r"\bfor every\b|\bpor cada\b|\bper\b) ?"
 )
 _FOR_EVERY = regex(
@@ -165,7 +165,7 @@ _R = regex(
     r"(-?\d+(?:\.\d+)?) ?[,;.]? ?(?:and |with |y |con |is )?(?:an? |una? )?(?:the |el )?"
     r"(?:r(?![a-z])|rem(?![a-z])|rema?in?d?e?r|remanider|remaining|reminder|remander|remaninder|resto|"
     r"residuo|left ?over|leftover|sobran?|quedan?)"
-    r"(?: of| de| is)? ?[.:=]? ?(-?\d+(?:\.\d+)?|/)?(.*)$"
+    r"(?: of| de| is| es)? ?[.:=]? ?(-?\d+(?:\.\d+)?|/)?(.*)$"
 )
 _TIMES_IN = regex(r"(?<=\d) times\b,? ?(?:in )?(?=and |with |,|y |con )")
 _HOW_OFTEN = regex(r"^(?:it )?(?:goes|went|fits|makes|gives|cabe)(?: in(?:to)?)? (?=\d)")

@@ -64,7 +64,8 @@ def _unslipped(word: str) -> str:
     if word in _long_words():
         return word
     near = [one for one in _long_words() if OSA.distance(word, one, score_cutoff=1) == 1]
-    return near[0] if len(near) == 1 else word
+    meant = {_file()["signs"].get(one, one) for one in near}  # percent and persent are one
+    return near[0] if len(meant) == 1 else word
 
 
 @lru_cache(maxsize=256)
