@@ -25,8 +25,8 @@ RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
 # Ratios --------------------------------------------------------------------------------------------------------
 
 _COLON = regex(
-    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=\d)to(?=\d)|(?<=[\dz]) a(?= )| a(?= \d)|\bcontra\b|\bvs\b|\bversus\b|"
-    r"\bfor every\b|\bpor cada\b|\bper\b) ?"
+    r" ?(?::|;|\bto\b|\bis to\b|\bas\b|\bes a\b|(?<=\d)to(?=\d)|(?<=[\dz]) a(?= )| a(?= \d)|\bcontra\b|"
+    r"\bvs\b|\bversus\b|\bfor every\b|\bpor cada\b|\bper\b) ?"
 )
 _FOR_EVERY = regex(
     r"^(?:for every|for each|por cada) (\d+)(?: [a-z]+)?,? (?:there (?:are|is)|we (?:have|need)|"
