@@ -20,9 +20,9 @@ _REASON = regex(
     r"check(?:ed|ing)?\b(?! )|check:? (?=[-\d(])|"
     r"puesto que|dado que)\b.*"
     r"|(?:,|\b(?:but|and|so)\b)? ?(?<=[ ,])\bi (?!(?:got|get|think|thought|guess|mean|meant|say|said|have|found|put|"
-    r"dont|do not|cant|give|hate|believe|hope|know)\b)[a-z]{3,}\b[^\d=<>]*$"
-    r"|[ ,.;]+(?:but |pero )?(?:im |i am )?"
-    r"(?:not (?:so |very |really |too |totally |100% )?sure|no estoy (?:muy |tan )?segur[oa])\b[^\d=<>]*$",
+    r"dont|do not|cant|give|hate|believe|hope|know)\b)[a-z]{3,}\b[^\d=<>]{0,200}$"
+    r"|(?<![ ,.;])[ ,.;]{1,9}(?:but |pero )?(?:im |i am )?"
+    r"(?:not (?:so |very |really |too |totally |100% )?sure|no estoy (?:muy |tan )?segur[oa])\b[^\d=<>]{0,200}$",
     re.DOTALL,
 )
 _AGAIN = regex(
@@ -37,7 +37,7 @@ _NO = regex(
     r"val|hay|"
     r"tiene|men|may|mas|es may|es men|puede|debe|exis|equal))(?:[ ,;:!]|\.(?![\d(]))*"
 )
-_NOT = regex(r"^(.*\d\S*)[ ,]+(?:not|and not|isnt) \S*\d.*$")
+_NOT = regex(r"^(.*\d\S{0,20})[ ,]+(?:not|and not|isnt) \S*\d.*$")
 _NOT_BUT = regex(r"^(?:its )?not -?[\d./]+(?:,| but) (?:its )?(?=[-\d])")
 _SO = regex(
     r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)"
