@@ -12,15 +12,15 @@ digest-test = **{ $name }** handed in a test: { $first } of { $out_of }. { $out_
 digest-day-of = ({ $day })
 digest-new = New today: *{ $lesson }*.
 digest-well = *{ $well }* went well all through.
-digest-counts = At first go { $first }, on a later try { $later }{ $unsolved ->
+digest-counts = At first go { $first }, on a later try { $later }{ $unsolved ->
     [0] {""}
-   *[other] , still open { $unsolved }
+   *[other] , still open { $unsolved }
   }{ $untouched ->
     [0] {""}
-   *[other] , not reached { $untouched }
+   *[other] , not reached { $untouched }
   }{ $excused ->
     [0] {""}
-   *[other] , excused { $excused }
+   *[other] , excused { $excused }
   }.
 digest-tries = { $later ->
     [one] The later one took { $tries } tries.

@@ -12,15 +12,15 @@ digest-test = **{ $name }** entregó una prueba: { $first } de { $out_of }. { $o
 digest-day-of = ({ $day })
 digest-new = Nuevo hoy: *{ $lesson }*.
 digest-well = *{ $well }* salió bien de principio a fin.
-digest-counts = A la primera { $first }, en otro intento { $later }{ $unsolved ->
+digest-counts = A la primera { $first }, en otro intento { $later }{ $unsolved ->
     [0] {""}
-   *[other] , aún abiertos { $unsolved }
+   *[other] , aún abiertos { $unsolved }
   }{ $untouched ->
     [0] {""}
-   *[other] , sin llegar { $untouched }
+   *[other] , sin llegar { $untouched }
   }{ $excused ->
     [0] {""}
-   *[other] , excusados { $excused }
+   *[other] , excusados { $excused }
   }.
 digest-tries = { $later ->
     [one] El de otro intento llevó { $tries } intentos.
