@@ -14,7 +14,7 @@ from bot.answers.expected import BadKey, Expected, expected_of
 from bot.answers.expressions import _difference, expression_text, same
 from bot.answers.finding import Finding
 from bot.answers.key import Key
-from bot.answers.marks import plain_marks
+from bot.answers.marks import digits_for_letters, plain_marks
 from bot.answers.numbers import _sides, grade_number
 from bot.answers.shapes import WORKED_OUT, shape
 from bot.answers.spoken import HAS_WORDS, spoken
@@ -156,6 +156,8 @@ def _solution(text: str, want: _Solution, key: Key) -> Finding:
     text = _ARTICLE.sub("", _COLON.sub(r"\1 = ", text))
     if (unit := _UNIT_BEHIND.search(text)) is not None and is_unit(unit.group(1)):
         text = text[: unit.start()]
+    if key.unit is None and (want.letter or "x") not in "oli":
+        text = digits_for_letters(text)
     if _ORDER.search(text):
         return _order_typed(text)
     text = _NEXT.sub(", ", text)

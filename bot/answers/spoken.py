@@ -152,7 +152,9 @@ class _Speech:
                     return None  # kilometros por hora
                 if words[0] == "time" and not self._operand(i + 1):
                     return None
-                if words == ("entre",) and not (i and self.words[i - 1][-1:].isdigit()):
+                if words == ("entre",) and not (
+                    i and (self.words[i - 1][-1:].isdigit() or (len(self.words[i - 1]) == 1 and i == 1))
+                ):
                     return None
                 return sign, i + len(words)
         return None
