@@ -43,7 +43,10 @@ _SO = regex(
     r"[ ,.;:]*(?:\b(?:so|therefore|thus|hence|entonces|por lo tanto|asi que|luego)\b|∴|→|⇒|[-=]+>+)"
     r"(?:[ ,;:]|\.(?![\d(]))*"
 )
-_OR_SO = regex(r"[ ,]+or (?:so|something)\b")
+_OR_SO = regex(
+    r"[ ,]+or (?:so|something)\b|[ ,.!]+(?:its |it was |that was |this is |thats )?"
+    r"(?:so|too|very|really|super) (?:easy|ez|hard|simple|boring|fun|confusing)\b"
+)
 _OR = regex(
     r" *(?:\bor maybe\b|\bor even\b|\bor else\b|\bor\b|\bo tal vez\b|\bo quizas?\b|\?+(?= ?[^ ?]))[ ,]*"
 )
@@ -79,7 +82,7 @@ _LEAD = regex(
     r"i guess|i say|"
     r"i said|id say|i got|i get|i found|i have|i did|i put|i chose|i pick|i picked|i choose|we got|got|"
     r"ive got|it be|(?:u|you|we) (?:get|would get|have)|i would say|"
-    r"creo que|pienso que|me da|me dio|me sale|me salio|obtuve|tengo|yo creo que|sera|seria|es|son|is|maybe|"
+    r"creo que|creo q|pienso que|me da|me dio|me sale|me salio|obtuve|tengo|yo creo que|sera|seria|es|son|is|maybe|"
     r"perhaps|"
     r"probably|prob|possibly|definitely|obviously|um|uh|umm|uhh|hmm|hm|ok|okay|oh|well|then|and|hi|hello|"
     r"hey|please|pls|"

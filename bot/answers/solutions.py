@@ -113,6 +113,8 @@ _IS = regex(
 _COLON = regex(r"^([a-z]) ?[:~≈] ?(?=[-+\d.])")
 _ARTICLE = regex(r"^(?:(?:(?:the )?value of|(?:el )?valor de|of|de|la|el|the|that) )+(?=[a-z] ?=)")
 _LOST_EQUALS = regex(r"^([a-z]) (-? ?[\d.][\d./ ]*)$")
+_SLIPPED_NUMBER = regex(r"(?:[a-z] ?= ?)?-?[\doli.,]+")
+"""A number alone, so that letters in it are slips; in a formula they are letters."""
 _UNIT_BEHIND = regex(r"(?<=[\d)]) ([a-wyz][a-z]{0,2})$")
 _STUCK = regex(r"^([a-z])(\d+)$")
 _NEXT = regex(r"(?<=[\d)]) (?=[a-z]\d? ?=)")
@@ -156,7 +158,7 @@ def _solution(text: str, want: _Solution, key: Key) -> Finding:
     text = _ARTICLE.sub("", _COLON.sub(r"\1 = ", text))
     if (unit := _UNIT_BEHIND.search(text)) is not None and is_unit(unit.group(1)):
         text = text[: unit.start()]
-    if key.unit is None and (want.letter or "x") not in "oli":
+    if key.unit is None and _SLIPPED_NUMBER.fullmatch(text):
         text = digits_for_letters(text)
     if _ORDER.search(text):
         return _order_typed(text)
