@@ -9,6 +9,8 @@ import re
 
 from bot.maths.patterns import regex
 
+TICKS = regex(r"[👍👎✅❌✓✔✗✘]")
+"""Around a number they cheer; to a question they may be the answer."""
 WORD = regex(r"[a-z]{2}")
 DIGIT = regex(r"\d")
 

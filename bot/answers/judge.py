@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from types import MappingProxyType
 
 from bot.answers.around import (
+    TICKS,
     asks_for_help,
     last_line,
     newest,
@@ -30,7 +31,8 @@ from bot.answers.naming import grade_choice, grade_words, grade_yes_no
 from bot.answers.numbers import NUMBER_FORMS, grade_number
 from bot.answers.prime_factors import grade_primes, is_product_of_primes
 from bot.answers.ratios import grade_ratio, grade_remainder
-from bot.answers.solutions import grade_solution, grade_solutions
+from bot.answers.solution_sets import grade_solutions
+from bot.answers.solutions import grade_solution
 from bot.answers.times import grade_time
 from bot.answers.units import name_of
 from bot.answers.writing import writing
@@ -115,7 +117,7 @@ def _graded(text: str, key: Key) -> Finding:
     if form in NAMING:
         return _named(text, key)
     if not text.isascii():
-        text = _TICKS.sub("", text).strip()
+        text = TICKS.sub("", text).strip()
     if not _BARE.fullmatch(text):
         if asks_for_help(text):
             return Finding(Verdict.HELP)
@@ -172,8 +174,6 @@ _BARE = regex(r"-?\d{1,15}(?:[./]\d{1,15})?")
 """A number with nothing around it, as many replies are."""
 _MARKUP = regex(r"</ ?[a-z]+ ?>|<(?:br|div|script|span|img)\b[^<]*>")
 _TIMES_X = regex(r"(?<=\d) ?x ?(?=\d)")
-_TICKS = regex(r"[👍👎✅❌✓✔✗✘]")
-"""Around a number they cheer; to a question they may be the answer (`NAMING`)."""
 _ANSWER = regex(r"^a ?: ?(?=\S)")
 _ARROWS = regex(r" ?(?:-+>|→) ?")
 NAMING: dict[str, Callable[[str, Key], Finding]] = {

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from bot.answers.around import small, trimmed, without_reason
+from bot.answers.around import TICKS, small, trimmed, without_reason
 from bot.answers.expressions import expression_text
 from bot.answers.spoken import sign_words, spoken
 from bot.maths import Tree, Unreadable, normal
@@ -27,7 +27,6 @@ class Line:
 
 # Reading a line ---------------------------------------------------------------------------------------------
 
-_TICKS = regex(r"[✓✔✅👍]")
 _RELATION = regex(r"[=<>≤≥≈]")
 _PERCENT_CHANGE = regex(r"([\d.]+) (increased|decreased|raised|reduced|more|less|off) by ([\d./ ]+)%")
 _PERCENT_OFF = regex(
@@ -48,7 +47,7 @@ _KEPT = frozenset(("or", "and", "sqrt", "abs"))
 
 def read_line(text: str, before: Line | None) -> Line | None:
     """What a line states; None for words alone and notes of what is done. Raises Unreadable."""
-    text = _TICKS.sub("", small(normal(text[: 4 * LONGEST])))
+    text = TICKS.sub("", small(normal(text[: 4 * LONGEST])))
     if len(text) > LONGEST:
         raise Unreadable("too-long")
     text = without_reason(text)

@@ -1,84 +1,31 @@
-"""Forms that ask for solutions: of an equation, all of them, or an inequality."""
+"""The form equation-solution: one unknown, or a formula solved for a letter."""
 
 from __future__ import annotations
 
 import re
 from dataclasses import dataclass, replace
-from fractions import Fraction
 from functools import lru_cache
 
 from bot.answers.amounts import read_amounts
 from bot.answers.around import alternatives
-from bot.answers.closeness import nearness
 from bot.answers.expected import BadKey, Expected, expected_of
 from bot.answers.expressions import _difference, expression_text, same
 from bot.answers.finding import Finding
 from bot.answers.key import Key
 from bot.answers.marks import digits_for_letters, plain_marks
-from bot.answers.numbers import _sides, grade_number
-from bot.answers.shapes import WORKED_OUT, shape
+from bot.answers.no_or_all import special
+from bot.answers.numbers import _sides
 from bot.answers.spoken import HAS_WORDS, spoken
 from bot.answers.units import is_unit
 from bot.maths import Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import has_just_roots, proportional
-from bot.maths.exact import Beyond, Sum, times
+from bot.maths.exact import Beyond, Sum
 from bot.maths.patterns import regex
 from bot.maths.read import read_normal
-from bot.maths.tree import Add, Equation, Letter, Subtract, Tree
+from bot.maths.tree import Equation, Letter
 from bot.vocabulary import Verdict
 
 RIGHT, FORM, WRONG = Verdict.RIGHT, Verdict.FORM, Verdict.WRONG
-
-# No solution, every number --------------------------------------------------------------------------------
-
-_NONE = regex(
-    r"\bno (?:\w+ )?(?:solutions?|solucion|soluciones|answers?|numbers?|values?)\b|^none$|\bnone (?:work|"
-    r"of them|exist)|"
-    r"\bnone\b|∅|^\{ ?\}$|\bempty set\b|\bimpossible\b|\bnot possible\b|\bnever (?:true|works?|equal)|"
-    r"\b(?:0|zero|cero) solu|"
-    r"\bno (?:hay|tiene|existe)\b|\bsin solu|\bninguna?\b|\bningun\b|\bnothing\b|\bcant be (?:solved|done)|"
-    r"^nada$|\bnull set\b|\b(?:isnt|arent|is not|are not) (?:one|any|a)\b|"
-    r"\bdoes(?:nt| not) (?:exist|have (?:a|any) (?:solution|answer)|work)|\bcannot be solved|\bunsolvable\b|"
-    r"\bimposible\b|"
-    r"\bconjunto vacio\b|^dne$|^no$|\bno work"
-)
-_ALL = regex(
-    r"\ball (?:the )?(?:real )?(?:numbers?|reals?|values?|solutions?|of them|x)\b|\ball real\b|^all$|"
-    r"\bevery(?: real)? (?:number|value)|"
-    r"\bany (?:real )?(?:number|value|x)|\banything\b|\beverything\b|\binfinit|∞|\balways true|\bidentity\b|"
-    r"\bidentidad\b|"
-    r"\btodos?\b|\btodas?\b|\bcualquiera?\b|\bsiempre\b|\bevery solution|^ℝ$|\bany solution|\bunlimited\b|"
-    r"\bnever ?ending|"
-    r"\btrue for (?:all|every)|\ba lot of solutions|\binfinate|\binfinet"
-)
-_COUNTED = regex(r"\b(?:one|1|two|2|three|3|una?|dos) (?:solutions?|answers?|solucion|soluciones)\b")
-
-
-def special(text: str) -> str | None:
-    """ "none" or "all" where the words say so."""
-    if not HAS_WORDS.search(text) and "∅" not in text and "∞" not in text and text not in ("{}", "{ }", "ℝ"):
-        return None
-    if _COUNTED.search(text) and not re.search(r"\bno\b|\bnot\b", text):
-        return "counted"
-    if _ALL.search(text) and not re.search(r"\bnot all\b|\bno solu", text):
-        return "all"
-    if _NONE.search(text):
-        return "none"
-    if (found := _NO_WHAT.search(text)) is not None and _is_solution(found.group(1)):
-        return "none"
-    return None
-
-
-_NO_WHAT = regex(r"\bno (s[a-z]{5,10})\b")
-
-
-@lru_cache(maxsize=256)
-def _is_solution(word: str) -> bool:
-    """Whether a word is *solution* with a slip or two: `soultion`, `solutoin`."""
-    from rapidfuzz.distance import OSA
-
-    return any(OSA.distance(word, one, score_cutoff=2) <= 2 for one in ("solution", "solutions", "solucion"))
-
 
 # One solution ----------------------------------------------------------------------------------------------
 
@@ -106,7 +53,7 @@ def _wanted(answer: str, unit: str | None) -> _Solution:
     raise BadKey(answer)
 
 
-_IS = regex(
+IS = regex(
     r"(?<=\b[a-z]) (?:is|was|es|vale|are|equal|would be|must be|should be|has to be|can only be|can be|could be|"
     r"may be|is either|puede ser|debe ser) (?=[-+\d./√π(a-z])|(?<=\d) (?:is|es) (?=[a-z]$)"
 )
@@ -117,9 +64,9 @@ _SLIPPED_NUMBER = regex(r"(?:[a-z] ?= ?)?-?[\doli.,]+")
 """A number alone, so that letters in it are slips; in a formula they are letters."""
 _UNIT_BEHIND = regex(r"(?<=[\d)]) ([a-wyz][a-z]{0,2})$")
 _STUCK = regex(r"^([a-z])(\d+)$")
-_NEXT = regex(r"(?<=[\d)]) (?=[a-z]\d? ?=)")
+NEXT = regex(r"(?<=[\d)]) (?=[a-z]\d? ?=)")
 _PIECES = regex(r" ?(?:[,;]|\band\b|\bthen\b|\by\b(?= ?[a-z] ?=)|\bluego\b) ?")
-_ORDER = regex(r"[<>≤≥≠]")
+ORDER = regex(r"[<>≤≥≠]")
 
 
 def grade_solution(text: str, key: Key) -> Finding:
@@ -152,7 +99,7 @@ def grade_solution(text: str, key: Key) -> Finding:
 def _solution(text: str, want: _Solution, key: Key) -> Finding:
     if HAS_WORDS.search(text):
         text = spoken(text) if want.want is not None and want.want.letters else text
-        text = _IS.sub(" = ", text)
+        text = IS.sub(" = ", text)
         if " equal" in text or "igual" in text:
             text = spoken(text)
     text = _ARTICLE.sub("", _COLON.sub(r"\1 = ", text))
@@ -160,9 +107,9 @@ def _solution(text: str, want: _Solution, key: Key) -> Finding:
         text = text[: unit.start()]
     if key.unit is None and _SLIPPED_NUMBER.fullmatch(text):
         text = digits_for_letters(text)
-    if _ORDER.search(text):
-        return _order_typed(text)
-    text = _NEXT.sub(", ", text)
+    if ORDER.search(text):
+        return order_typed(text)
+    text = NEXT.sub(", ", text)
     number = want.want.number if want.want is not None else None
     text = plain_marks(text, wants=abs(number) if number is not None else None)
     pieces = [piece.strip() for piece in _PIECES.split(text) if piece.strip()]
@@ -180,7 +127,7 @@ def _solution(text: str, want: _Solution, key: Key) -> Finding:
     return last
 
 
-def _order_typed(text: str) -> Finding:
+def order_typed(text: str) -> Finding:
     """An inequality where an equation is solved: another answer, if it can be read at all."""
     if re.search(r"[<>≤≥≠] *$", text):
         raise Unreadable("unfinished")
@@ -282,123 +229,3 @@ def _formula(piece: str, want: _Solution) -> Finding:
         return Finding(FORM if proportional(_difference(tree), expected) else WRONG, "solve", tree)
     except (Undefined, Beyond):
         return Finding(WRONG, "", tree)
-
-
-# All solutions ---------------------------------------------------------------------------------------------
-
-_PLUS_MINUS = regex(
-    r"(?:\+ ?/ ?-|\+ ?, ?-|\+-|-\+|\+ ?or ?-|∓|\bplus (?:or|and|/) minus\b|\bpositive (?:and|"
-    r"or) negative\b) ?(?=[\d(√.])"
-)
-_LABEL = regex(r"(?<![a-z])[a-z](?:_? ?[12])? ?= ?(?=[-+±\d.√π(a-z])")
-_SEPARATOR = regex(
-    r" ?(?:[,;\n]|\band also\b|\bor\b|\band\b|&|\balso\b|(?<=\d) o (?=-?\d)|(?<=\d) [yu] (?=-?\d)) ?"
-)
-_TWO_NUMBERS = regex(r"^(-?\d*\.?\d+) (-?\d*\.?\d+)$")
-_BARS_EQUAL = regex(r"^(?:\||abs\()([^|()=]*[a-z][^|()=]*)(?:\||\)) ?= ?(\d[\d./]*)$")
-_SPACE_MINUS = regex(r"(?<=[\d)]) (?=-\d)")
-
-
-@lru_cache(maxsize=1024)
-def _wanted_set(answer: str) -> tuple[str | None, tuple[Expected, ...]]:
-    text = normal(answer).lower()
-    if special(text) in ("none", "all"):
-        return special(text), ()
-    text = _LABEL.sub("", text.strip("{}"))
-    values: list[Expected] = []
-    for piece in _SEPARATOR.split(text):
-        for one in _both_signs(piece.strip()):
-            values.append(expected_of(one, None))
-    return None, tuple(values)
-
-
-def _both_signs(piece: str) -> list[str]:
-    if "±" not in piece:
-        return [piece]
-    return [piece.replace("±", "+").lstrip("+ "), piece.replace("±", "-")]
-
-
-def grade_solutions(text: str, key: Key) -> Finding:
-    """All solutions, in any order, repeats harmless. Raises Unreadable."""
-    kind, wants = _wanted_set(key.answer)
-    found = special(text)
-    if found is not None:
-        return Finding(RIGHT if found == kind else WRONG)
-    if _ORDER.search(text):
-        return _order_typed(text)
-    text = re.sub(r"^[a-z] ?(?:∈|=) ?(?=\{)", "", text.strip(" .!?:")).strip("{}[] ")
-    if re.search(r"(?:[,;]|\bor|\band|\bo|\by)$", text):
-        raise Unreadable("unfinished")
-    text = _PLUS_MINUS.sub("±", text)
-    text = spoken(_IS.sub(" = ", text)) if HAS_WORDS.search(text) else text
-    text = plain_marks(text, separate=True)
-    text = _SPACE_MINUS.sub(", ", text)
-    text = _NEXT.sub(", ", text)
-    if len(wants) == 2 and (two := _TWO_NUMBERS.match(text)) is not None:
-        text = f"{two.group(1)}, {two.group(2)}"
-    if (bars := _BARS_EQUAL.match(text)) is not None:
-        inside, size = bars.groups()
-        return _unsolved_set([f"{inside} - {size} = 0", f"{inside} + {size} = 0"], wants)
-    pieces = [piece.strip() for piece in _SEPARATOR.split(text) if piece.strip()]
-    if not pieces or len(pieces) > 30:
-        raise Unreadable("no-number" if not pieces else "several-answers")
-    unsolved = [piece for piece in pieces if "=" in piece and not _LABEL.match(piece)]
-    if unsolved and len(unsolved) == len(pieces):
-        return _unsolved_set(pieces, wants)
-    pieces = [_LABEL.sub("", piece) for piece in pieces if piece not in unsolved]
-    return _compare_sets([one for piece in pieces for one in _both_signs(piece)], wants, key, "±" in text)
-
-
-def _unsolved_set(pieces: list[str], wants: tuple[Expected, ...]) -> Finding:
-    product: Sum = {(): 1}
-    for piece in pieces:
-        tree = read_normal(expression_text(piece, frozenset("x")), "reply")
-        if not isinstance(tree, Equation) or len(tree.sides) != 2:
-            raise Unreadable("sign-misplaced")
-        product = times(product, _difference(tree))
-    letters = {atom for term in product for atom, _ in term}
-    roots = frozenset(want.number for want in wants if want.number is not None)
-    if len(letters) == 1 and len(roots) == len(wants) and has_just_roots(product, letters.pop(), roots):
-        return Finding(FORM, "solve")
-    return Finding(WRONG)
-
-
-def _compare_sets(pieces: list[str], wants: tuple[Expected, ...], key: Key, both_signs: bool) -> Finding:
-    missing = set(range(len(wants)))
-    reason = ""
-    wrong = False
-    for piece in pieces:
-        if "=" in piece:
-            piece = piece.rpartition("=")[2].strip()
-        piece = piece.replace(" ", "", 1) if piece.startswith(("- ", "+ ")) else piece
-        amounts = read_amounts(
-            piece.strip("()") if piece.count("(") != piece.count(")") else piece, None, "number"
-        )
-        for amount in amounts:
-            for i, want in enumerate(wants):
-                near = nearness(amount.value, amount.tree, want, Fraction(1))
-                if near is not None:
-                    missing.discard(i)
-                    reason = reason or near
-                    if shape(amount.tree) not in WORKED_OUT and not (
-                        both_signs and _plain_terms(amount.tree)
-                    ):
-                        reason = reason or "work-out"
-                    break
-            else:
-                wrong = True
-    if wrong or missing:
-        return Finding(WRONG)
-    return Finding(FORM, reason) if reason else Finding(RIGHT)
-
-
-def _plain_terms(tree: Tree) -> bool:
-    """Whether a sum, as one of `2 ± 3` is, holds nothing else to work out."""
-    if isinstance(tree, (Add, Subtract)):
-        return shape(tree.left) in WORKED_OUT and shape(tree.right) in WORKED_OUT
-    return False
-
-
-def grade_plain_number(text: str, key: Key, want: Expected) -> Finding:
-    """A number in any exact worked-out form."""
-    return grade_number(text, replace(key, form="number"), want)

@@ -11,7 +11,7 @@ from bot.answers.around import small
 from bot.answers.faults import first_number
 from bot.answers.lines import Line, read_line
 from bot.answers.meaning import Roots, meaning_of, rounds_to, same_solutions, value_of
-from bot.answers.solutions import special
+from bot.answers.no_or_all import special
 from bot.answers.why import why_expression, why_relation
 from bot.maths import Tree, Undefined, Unreadable, letters_in, normal
 from bot.maths.algebra import (
