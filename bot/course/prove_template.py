@@ -10,10 +10,11 @@ from bot.answers.given import accepting
 from bot.answers.judge import judge_by_reading
 from bot.course import figures
 from bot.course.chain import Problem, chain_faults
-from bot.course.draw import ATTEMPTS, Drawn, Made, try_once
+from bot.course.draw import ATTEMPTS, Made, try_once
 from bot.course.faults import Fault
 from bot.course.item import Item, RunKind, runs
 from bot.course.lesson import HandsOn, Lesson, Template
+from bot.course.make_item import Drawn
 from bot.course.prepare import prepare
 from bot.course.prepared import Prepared
 from bot.course.year import Course

@@ -21,10 +21,11 @@ from typing import Any
 import pytest
 import sympy
 
-from bot.course.draw import Drawn, draw_whole
+from bot.course.draw import draw_whole
 from bot.course.item import RunKind, plain_text, runs
 from bot.course.lesson import HandsOn, Lesson, Template
 from bot.course.load import load_with_faults
+from bot.course.make_item import Drawn
 from bot.course.year import Course
 
 HERE = Path(__file__).parent

@@ -15,8 +15,9 @@ import pytest
 
 from bot.answers.judge import judge
 from bot.answers.key import Key
-from bot.course.draw import Thrown, key_with
+from bot.course.draw import key_with
 from bot.course.load import load_with_faults
+from bot.course.make_item import Thrown
 from bot.maths.read import Unreadable, read
 from bot.maths.tree import letters_in
 from bot.vocabulary import Verdict
