@@ -46,7 +46,7 @@ def asks_to_stop(text: str) -> bool:
 
 
 def take_break(s: Session, here: Here, item: ItemId | None) -> list[Message] | None:
-    """A break, with the ways on; None where no day is under way, or a choice of the item says just that."""
+    """A break, with the ways on; None where no day is under way."""
     day = days.newest_day(s, here.student.id)
     if day is None or day.stage in (Stage.PUSHED, Stage.DONE):
         return None

@@ -6,12 +6,13 @@ import re
 
 import pytest
 from fluent.syntax import FluentParser, ast
+from support.reading import passed
 
 from bot.chat.render import RENDERERS, render
 from bot.chat.rendered import Drawing, faults, units
 from bot.chat.samples import SAMPLES
 from bot.chat.words import HERE, Text, bold, from_content, languages, words_for
-from bot.messages import ALL, ItemShown, NotYet, Passed, decode, encode
+from bot.messages import ALL, ItemShown, NotYet, decode, encode
 from bot.pictures import recipes
 from bot.vocabulary import ChatId, ItemId, Part
 
@@ -91,19 +92,7 @@ HOSTILE = "<b>x</b> *y* **z** `w` {$name} { -brand } [a](http://example.org) _u_
 
 
 def test_nothing_typed_becomes_a_mark_or_a_hole() -> None:
-    said = render(
-        Passed(
-            to=ChatId(1),
-            item=ItemId(1),
-            student="Wren",
-            household="Bramble",
-            lesson="Ratios",
-            ask="Work out `3 + 4`.",
-            typed=(HOSTILE,),
-            answer="7",
-        ),
-        "en",
-    )
+    said = render(passed("Work out `3 + 4`.", HOSTILE), "en")
 
     assert HOSTILE in said.text
     at = units(said.text[: said.text.index(HOSTILE)])

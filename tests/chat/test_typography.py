@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from support.reading import as_typed
+from support.reading import as_typed, passed
 
 from bot.answers import judge
 from bot.answers.key import Key
@@ -13,7 +13,7 @@ from bot.chat.samples import SAMPLES
 from bot.chat.typography import HYPHEN, SPACE, held_together, typographic
 from bot.chat.words import languages, words_for
 from bot.maths.normal import LONGEST, normal
-from bot.messages import CopyTen, FactsSheet, ItemShown, Passed
+from bot.messages import CopyTen, FactsSheet, ItemShown
 from bot.vocabulary import ChatId, DayId, ItemId, Part, Verdict
 
 
@@ -138,19 +138,7 @@ def test_straight_quotes_become_those_of_print_but_in_maths(straight: str, print
 
 
 def test_what_was_typed_keeps_its_quotes_and_a_lesson_does_not() -> None:
-    said = render(
-        Passed(
-            to=ChatId(1),
-            item=ItemId(1),
-            student="Wren",
-            household="Bramble",
-            lesson="Ratios",
-            ask="What's `3 + 4`?",
-            typed=("it's 7",),
-            answer="7",
-        ),
-        "en",
-    )
+    said = render(passed("What's `3 + 4`?", "it's 7"), "en")
     shown = render(
         ItemShown(
             to=ChatId(1),

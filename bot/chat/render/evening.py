@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.chat.render.paper_shapes import chart_words, day_names
+from bot.chat.render.paper_shapes import week_chart
 from bot.chat.render.registry import button, renders, say
 from bot.chat.render.year import how_sure
 from bot.chat.rendered import Button, Drawing, Picture, Rendered
@@ -232,16 +232,8 @@ def week_said(words: Words, m: WeekPicture | MyWeek) -> Rendered:
         said = ", ".join(what) or words.label("week-day-nothing")
         lines.append(words.label("week-day", day=words.date(date, "EEEE"), what=said))
     alt = "\n".join(lines) or words("week-empty").words()
-    data = {
-        "monday": m.monday,
-        "signs": m.signs,
-        "days": [list(day) for day in m.days],
-        "name": m.name,
-        "words": chart_words(words),
-        "day_names": day_names(words),
-    }
     title = words("week-title", name=m.name, monday=words.date(m.monday, "d MMMM"))
-    return say(title, plain(alt), pictures=(Picture(Drawing("week", data), alt),))
+    return say(title, plain(alt), pictures=(Picture(Drawing("week", week_chart(words, m)), alt),))
 
 
 @renders(OpenInFull)

@@ -8,7 +8,7 @@ from datetime import date, timedelta
 from babel.dates import format_date
 
 from bot.chat.words import Text, Words
-from bot.messages import YearSoFar
+from bot.messages import MyWeek, WeekOf, WeekPicture, YearSoFar
 
 MARKS = {"bold": "**", "italic": "*"}
 
@@ -77,4 +77,16 @@ def table(
         "rows": [list(row) for row in rows],
         "shares": list(shares),
         "note": note,
+    }
+
+
+def week_chart(words: Words, week: WeekOf | WeekPicture | MyWeek) -> dict[str, object]:
+    """A week as the week chart takes it."""
+    return {
+        "monday": week.monday,
+        "signs": week.signs,
+        "days": [list(day) for day in week.days],
+        "name": week.name,
+        "words": chart_words(words),
+        "day_names": day_names(words),
     }

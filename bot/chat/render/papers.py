@@ -6,13 +6,12 @@ from collections.abc import Sequence
 from datetime import date, timedelta
 
 from bot.chat.render.paper_shapes import (
-    chart_words,
-    day_names,
     duration,
     look,
     marked,
     table,
     typed,
+    week_chart,
     year_chart,
 )
 from bot.chat.render.registry import button, cut, renders, say
@@ -36,18 +35,6 @@ FEW = 5
 MOST_TITLES = 4
 MOST_PAGES = 12
 """Pages that wait listed in one message; the oldest come first."""
-
-
-def week_chart(words: Words, week: WeekOf) -> dict[str, object]:
-    """A week as the week chart takes it."""
-    return {
-        "monday": week.monday,
-        "signs": week.signs,
-        "days": [list(day) for day in week.days],
-        "name": week.name,
-        "words": chart_words(words),
-        "day_names": day_names(words),
-    }
 
 
 def titles(words: Words, rows: Sequence[tuple[str, int]], most: int = 99) -> Text:
