@@ -3,15 +3,18 @@
     python tests/browser/read_lessons.py FOLDER LESSON [LESSON ...]
 
 A lesson is its name, or a unit's number for all of its lessons. Each is lived on a first morning of its own: the
-student is placed there, the tutor gives one item of every template, and the student misses some of them twice
-before answering right. Writes LESSON.png into the folder: the chat at phone width, cut into columns side by side.
+student is placed there with all earlier tests behind, the tutor gives one item of every template, and the student
+misses some of them twice, looks at the solution, and answers the others right. Writes LESSON.png into the folder:
+the chat at phone width, cut into columns side by side.
 """
 
 from __future__ import annotations
 
 import asyncio
+import json
 import sys
 import tempfile
+from datetime import datetime, timedelta
 from io import BytesIO
 from pathlib import Path
 
@@ -34,8 +37,10 @@ from bot.course.item import plain_text  # noqa: E402  # as above
 from bot.course.lesson import Lesson  # noqa: E402  # as above
 from bot.course.usable import usable_course  # noqa: E402  # as above
 from bot.course.year import Course  # noqa: E402  # as above
+from bot.planner.plan import DayKind  # noqa: E402  # as above
 from bot.records import people, wishes  # noqa: E402  # as above
 from bot.records.base import transaction  # noqa: E402  # as above
+from bot.records.day_tables import SchoolDayRow, Stage  # noqa: E402  # as above
 from bot.records.people_tables import StudentRow  # noqa: E402  # as above
 from bot.school.wishes import WishKind  # noqa: E402  # as above
 
@@ -60,6 +65,11 @@ def place(life: Life, course: Course, lesson: Lesson) -> None:
             .where(StudentRow.id == student)
             .values(lesson=lesson.n, review_items=len(lesson.templates))
         )
+        s.add_all(
+            _handed_in(student, test.n, at - timedelta(days=60 + test.n))
+            for test in course.tests
+            if course.lesson(test.after).n < lesson.n
+        )
         items = [draw(course, each.id, seed) for seed, each in enumerate(lesson.templates, start=1)]
         given = [
             wishes.Wish(
@@ -73,9 +83,17 @@ def place(life: Life, course: Course, lesson: Lesson) -> None:
         wishes.confirm(s, wishes.propose(s, ines.id, "give", given, at), at)
 
 
+def _handed_in(student: int, test: int, at: datetime) -> SchoolDayRow:
+    notes = json.dumps({"test": test, "handed_in": True})
+    return SchoolDayRow(
+        student_id=student, date=at.date(), kind=DayKind.TEST, stage=Stage.DONE, notes=notes, opened_at=at
+    )
+
+
 async def live_through(life: Life, lesson: Lesson) -> None:
     """Go through the morning; a few of the lesson's items are missed twice, then answered right."""
     asked: list[int] = []
+    shown: set[int] = set()
     for _ in range(MOST_ACTS):
         await life.quiet(WREN)
         if any(LAST_WORDS in text_of(m) for m in life.from_bot(WREN, life.seen.get(WREN, 0))):
@@ -84,6 +102,11 @@ async def live_through(life: Life, lesson: Lesson) -> None:
         if waits_for == "sheet":
             life.types(WREN, keys)
         elif sent is None:
+            shows = life.newest_button(WREN, "Show me")
+            if shows and shows[0] not in shown and shows[0] == life.from_bot(WREN)[-1]["message_id"]:
+                shown.add(shows[0])
+                await life.presses(WREN, "Show me")
+                continue
             go = next((each for each in GO if life.newest_button(WREN, each)), None)
             assert go, f"nothing to press after: {text_of(life.from_bot(WREN)[-1])}"
             await life.presses(WREN, go)
