@@ -11,7 +11,7 @@ from bot.answers.finding import FORM, RIGHT, UNIT, WRONG, Finding, all_the_same
 from bot.answers.key import Key
 from bot.answers.marks import said_to_repeat
 from bot.answers.number_forms import CARET_LOST, caret_lost, graded_amount
-from bot.answers.spoken import HAS_WORDS, spoken
+from bot.answers.spoken import HAS_WORDS, size_of_part, spoken
 from bot.answers.units import wanted
 from bot.maths import Unreadable
 from bot.maths.patterns import regex
@@ -46,6 +46,25 @@ def _aside(text: str) -> str:
     return f"{found.group(1)} or {found.group(2)}" if says_it_again else found.group(1)
 
 
+_PARTS_COUNTED = regex(r"^(.*[^ -])(?: - |[ -]|(?<=\d))([a-z]+)[.! ]*$")
+_NONE = regex(
+    r"^(?:none(?: of (?:them|these|those|the [a-z]+))?|no ?body|no ?one|not (?:a single |even )?one|"
+    r"ningun[oa]?|nadie)[.! ]*$"
+)
+
+
+def _counted(text: str, key: Key) -> str:
+    """`1600 thousandths` where thousandths are counted is the count; `none`, `nobody`, `no trams` count nothing."""
+    if text[-1:].isdigit():
+        return text
+    if _NONE.fullmatch(text) or (key.unit and text == f"no {key.unit}"):
+        return "0"
+    size = size_of_part(key.unit) if key.unit else None
+    if size is None or (found := _PARTS_COUNTED.match(text)) is None or size_of_part(found.group(2)) != size:
+        return text
+    return found.group(1)
+
+
 def _another(text: str, want: Expected) -> Finding:
     """`> 7`, `not 7`, `less than 7` where 7 is asked: another answer, if there is a number at all."""
     if not any(c.isdigit() for c in text):
@@ -55,6 +74,8 @@ def _another(text: str, want: Expected) -> Finding:
 
 def grade_number(text: str, key: Key, want: Expected) -> Finding:
     """Grade a reply in one of NUMBER_FORMS. Raises Unreadable."""
+    if key.form == "whole":
+        text = _counted(text, key)
     if (found := _REMAINDER.search(text)) and int(found.group(1)[:9]) != 0:
         return Finding(WRONG)
     if found:

@@ -45,6 +45,11 @@ def number_words() -> frozenset[str]:
     return frozenset((*numbers, *tens, *hundreds, *scales, *parts))
 
 
+def size_of_part(word: str) -> int | None:
+    """How many such parts make a whole: 1000 for `thousandths`; None for a word that is no part."""
+    return _tables()[4].get(word)
+
+
 @cache
 def sign_words() -> frozenset[str]:
     """Every word of a phrase that stands for a sign."""
