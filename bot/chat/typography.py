@@ -64,7 +64,8 @@ def held_together(text: str) -> str:
     for line in re.finditer(r"[^\n]+", text):
         tokens = [(line.start() + found.start(), found[0]) for found in _TOKEN.finditer(line[0])]
         for n in _kept_gaps(tokens):
-            held[tokens[n + 1][0] - 1] = SPACE
+            if not tokens[n][1].endswith("|"):  # a line may end behind a bar, whatever space follows
+                held[tokens[n + 1][0] - 1] = SPACE
     for word in _HYPHENATED.finditer(text):
         if len(word[0]) <= SHORT and min(map(len, word[0].split("-"))) <= 2:
             for at in range(word.start(), word.end()):

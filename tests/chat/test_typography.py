@@ -155,3 +155,8 @@ def test_what_was_typed_keeps_its_quotes_and_a_lesson_does_not() -> None:
 
     assert "it's 7" in said.text and "What’s" in said.text
     assert "Isn’t it?" in shown.text and shown.buttons[0][0].label == "it isn’t"
+
+
+def test_the_next_line_never_begins_with_the_space_behind_a_bar() -> None:
+    """Unicode line breaking (UAX 14, class BA): a line may end behind `|` even where a kept space follows."""
+    assert seen("So |−9| = 9.") == "So |−9| =~9."
