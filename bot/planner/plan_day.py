@@ -113,8 +113,8 @@ def _lesson_of(syllabus: Syllabus, history: History, wishes: Wishes) -> Lesson |
 def _guided(
     syllabus: Syllabus, lesson: Lesson | None, history: History, wishes: Wishes
 ) -> tuple[Template, ...]:
-    """Four items of the lesson's own templates, easy to hard; the second sitting takes those the first left
-    over.
+    """Up to four items of the lesson's own templates, easy to hard. The first of two sittings has only what its
+    card taught; the second begins with what is new on that day.
     """
     if lesson is None:
         return ()
@@ -126,8 +126,10 @@ def _guided(
         and template.id not in wishes.dropped
         and syllabus.needed_lesson[template.id] <= met
     ]
-    if lesson.sittings == 2 and history.sitting == 2:
-        own = own[GUIDED:] + own[:GUIDED]
+    if history.sitting < lesson.sittings:
+        own = [template for template in own if template.sitting <= history.sitting]
+    elif lesson.sittings == 2:
+        own.sort(key=lambda template: -template.sitting)
     return tuple(sorted(own[:GUIDED], key=lambda template: template.level))
 
 

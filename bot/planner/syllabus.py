@@ -20,13 +20,15 @@ class Template:
     """An item's recipe, as far as planning goes.
 
     `skills` is the real list: the lesson's own skills that the item needs and those of earlier lessons.
-    `level` is 1 (easy) to 3 (hard) within its lesson. `guided`, `review` and `test` say where it suits.
+    `level` is 1 (easy) to 3 (hard) within its lesson. `sitting` is 2 where it needs the second day of a lesson
+    of two sittings. `guided`, `review` and `test` say where it suits.
     """
 
     id: TemplateId
     lesson: LessonId
     skills: tuple[SkillId, ...]
     level: int = MIDDLE
+    sitting: int = 1
     guided: bool = True
     review: bool = True
     test: bool = True

@@ -108,6 +108,7 @@ def lay(
             for template in syllabus.templates
             if template.review
             and needed[template.id] <= met
+            and not _is_later(template, syllabus, history, today)
             and template.id not in wishes.dropped
             and wishes.dropped_skills.isdisjoint(template.skills)
         },
@@ -127,6 +128,14 @@ def lay(
             table.last_used[item.template] = past.number
     _see_skills(table, met)
     return table
+
+
+def _is_later(template: Template, syllabus: Syllabus, history: History, today: int | None) -> bool:
+    """Whether a template of today's lesson waits for the lesson's second day."""
+    if today is None or template.sitting == 1:
+        return False
+    lesson = syllabus.by_number[today]
+    return template.lesson == lesson.id and template.sitting > history.sitting
 
 
 def most_of(table: Table, skills: Sequence[SkillId]) -> float:

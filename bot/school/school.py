@@ -76,7 +76,9 @@ def syllabus_of(course: Course) -> plan.Syllabus:
                 sittings=lesson.sittings,
             )
         )
-        templates += [plan.Template(t.id, lesson.id, t.skills, int(t.level)) for t in lesson.templates]
+        templates += [
+            plan.Template(t.id, lesson.id, t.skills, int(t.level), t.sitting) for t in lesson.templates
+        ]
     before = [
         plan.Template(t.id, lesson.id, t.skills, int(t.level), guided=False, test=False)
         for lesson in course.syllabus(course.before)

@@ -172,6 +172,24 @@ def test_two_sittings_take_two_days_with_half_the_review(child):
     assert len(first.review) == 6 and child.plan().lesson == "lesson-21"
 
 
+def test_what_the_second_day_teaches_is_not_asked_on_the_first(child):
+    """Neither in guided practice nor in review, even where the tutor wants more of the lesson's skills."""
+    course = child.syllabus
+    own = course.templates_of["lesson-20"]
+    later = {template.id for template in own[2:]}
+    child.syllabus = replace(
+        course, templates=tuple(replace(t, sitting=2) if t.id in later else t for t in course.templates)
+    )
+    child.taught |= set(range(1, 20))
+    more = Wishes(more_of=frozenset(course.by_id["lesson-20"].skills))
+    first = child.live(more)
+    second = child.live(more)
+    assert first.lesson == second.lesson == "lesson-20"
+    assert {pick.template for pick in first.guided} == {template.id for template in own[:2]}
+    assert later.isdisjoint(pick.template for pick in first.review)
+    assert later <= {pick.template for pick in second.guided}
+
+
 def test_the_fifth_day_is_light(child):
     kinds = [child.live().kind for _ in range(5)]
     assert kinds == [DayKind.LESSON] * 4 + [DayKind.LIGHT]
