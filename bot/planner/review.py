@@ -108,14 +108,16 @@ def _pinned(table: Table, count: int) -> None:
 
 
 def _yesterday(table: Table, count: int) -> None:
-    """What went wrong on the last school day comes first, as a fresh item of the same template."""
+    """What went wrong on the last school day comes first, as a fresh item of the same template; of many misses
+    those that are worth most.
+    """
     room = max(2, count // YESTERDAY_SHARE)
     wrong = [(name, Why.COMEBACK) for name in table.history.unsolved]
     if table.history.days:
         wrong += [(name, Why.YESTERDAY) for name in _missed(table.history.days[-1])]
-    for name, why in wrong:
-        template = table.open.get(name)
-        if template is None or room == 0 or len(table.picked) >= count or is_picked(table, template):
+    misses = [(table.open[name], why) for name, why in wrong if name in table.open]
+    for template, why in sorted(misses, key=lambda miss: -worth_of(table, miss[0])):
+        if room == 0 or len(table.picked) >= count or is_picked(table, template):
             continue
         if table.per_lesson[template.lesson] >= SAME_LESSON - 1:
             continue

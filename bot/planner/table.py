@@ -11,8 +11,10 @@ from collections import Counter, defaultdict
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
+from math import exp
 
 from bot.planner.history import History, Wishes
+from bot.planner.load import FEWEST
 from bot.planner.memory import Memory, gain, recall
 from bot.planner.plan import Because
 from bot.planner.syllabus import EASY, HARD, MIDDLE, Syllabus, Template
@@ -45,9 +47,14 @@ FEW = 1.0
 MISSED = 1.5
 """How much more a skill counts that was always missed, against one that never was."""
 
-EVEN = 0.5
-"""How much more a skill counts whose unit was met in fewer items a skill than all units were: the power to which
-that ratio is raised. Else the last units of the year end with the least practice and are forgotten first.
+EVEN = 30.0
+"""How much more a skill counts whose unit was met in fewer items a skill than all units were: the power to which that
+ratio is raised, shared out over the items that the day holds. Else the last units of the year end with the least
+practice and are forgotten first, most where a day holds little.
+"""
+FALTERING, OF_LATE, TAKEN_ON_TRUST = 9.0, 45, 5
+"""How much more a skill counts whose unit went right less often than all units did: e to this power for a share (0 to
+1) that lies below theirs; over how many school days, and with how many items as usual counted beside what came.
 """
 
 
@@ -95,7 +102,8 @@ def lay(
     taken: frozenset[TemplateId],
 ) -> Table:
     """Work out what may be asked on that day and what each skill's practice is worth."""
-    met = history.taught | ({today} if today is not None else frozenset())
+    # A lesson that was met may have fallen out of the course since.
+    met = (history.taught | ({today} if today is not None else frozenset())) & syllabus.by_number.keys()
     needed = syllabus.needed_lesson
     table = Table(
         day=day,
@@ -245,17 +253,40 @@ def _see_skills(table: Table, met: frozenset[int]) -> None:
 
 
 def _even_out(table: Table, met: frozenset[int]) -> None:
-    """Raise the worth of units that had little practice so far, lower that of units that had much."""
+    """Raise the worth of units that had little practice so far or went right less often of late, lower the others."""
     memories = table.history.memories
     units: dict[int, list[Memory]] = defaultdict(list)
     for n in met:
         lesson = table.syllabus.by_number[n]
         units[lesson.unit] += [memories[skill] for skill in lesson.skills if skill in memories]
     usual = _items_a_skill(held for unit in units.values() for held in unit)
-    for unit in units.values():
-        factor = (usual / _items_a_skill(unit)) ** EVEN
-        for held in unit:
-            table.worth[held.skill] *= factor
+    behind = _behind(table)
+    for unit, held in units.items():
+        practice = (usual / _items_a_skill(held)) ** (EVEN / max(FEWEST, table.count))
+        factor = practice * exp(FALTERING * behind.get(unit, 0.0))
+        for memory in held:
+            table.worth[memory.skill] *= factor
+
+
+def _behind(table: Table) -> dict[int, float]:
+    """How far each unit's share of items that went right at first try lies below that of all units, of late."""
+    asked: Counter[int] = Counter()
+    right: Counter[int] = Counter()
+    for past in table.history.days[-OF_LATE:]:
+        for item in past.items:
+            template = table.syllabus.template.get(item.template)
+            if template is None or template.lesson not in table.syllabus.by_id:
+                continue
+            if item.outcome in (Outcome.UNTOUCHED, Outcome.EXCUSED):
+                continue
+            unit = table.syllabus.by_id[template.lesson].unit
+            asked[unit] += 1
+            right[unit] += item.outcome is Outcome.FIRST_TRY
+    usual = right.total() / max(1, asked.total())
+    return {
+        unit: usual - (right[unit] + TAKEN_ON_TRUST * usual) / (count + TAKEN_ON_TRUST)
+        for unit, count in asked.items()
+    }
 
 
 def _items_a_skill(memories: Iterable[Memory]) -> float:
@@ -268,8 +299,9 @@ def _last_seen(table: Table) -> dict[SkillId, int]:
     """Number of the school day on which each skill was last met, in an item or as its lesson."""
     seen: dict[SkillId, int] = {}
     for past in table.history.days:
-        if past.lesson is not None:
-            for skill in table.syllabus.by_number[past.lesson].skills:
+        lesson = table.syllabus.by_number.get(past.lesson or 0)
+        if lesson is not None:
+            for skill in lesson.skills:
                 seen[skill] = past.number
         for item in past.items:
             if item.outcome not in (Outcome.UNTOUCHED, Outcome.EXCUSED):

@@ -190,6 +190,22 @@ def test_what_the_second_day_teaches_is_not_asked_on_the_first(child):
     assert later <= {pick.template for pick in second.guided}
 
 
+def test_a_day_is_planned_although_a_lesson_that_was_met_fell_out_of_the_course(child):
+    """A file that a tutor is just changing may have a fault; the others' days go on."""
+    for _ in range(20):
+        child.live()
+    met = child.syllabus.by_number[max(child.taught)]
+    child.syllabus = replace(
+        child.syllabus,
+        lessons=tuple(lesson for lesson in child.syllabus.lessons if lesson.n != met.n),
+        templates=tuple(t for t in child.syllabus.templates if set(t.skills).isdisjoint(met.skills)),
+    )
+    plan = child.live()
+    assert plan.review and met.id not in {
+        child.syllabus.template[pick.template].lesson for pick in plan.review
+    }
+
+
 def test_the_fifth_day_is_light(child):
     kinds = [child.live().kind for _ in range(5)]
     assert kinds == [DayKind.LESSON] * 4 + [DayKind.LIGHT]
