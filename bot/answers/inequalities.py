@@ -97,6 +97,9 @@ def _holds(tree: Inequality, letter: str) -> Interval | None:
     return found
 
 
+_SHORT_UNIT = regex(r"(?<=\d) ?([smhglt])$")
+
+
 def grade_inequality(text: str, key: Key) -> Finding:
     """Grade the form inequality. Raises Unreadable."""
     tree, letters, interval, two = _wanted(key.answer)
@@ -105,6 +108,8 @@ def grade_inequality(text: str, key: Key) -> Finding:
     if interval is not None and (found := _INTERVAL.match(text)) is not None:
         return _as_interval(found, interval)
     text = _DECIMAL_COMMA.sub(".", text)
+    if (found := _SHORT_UNIT.search(text)) is not None and found.group(1) not in letters:
+        text = text[: found.start()]  # t > 3 s: seconds
     if not text:
         raise Unreadable("no-maths")
     if not _SIGN.search(text):

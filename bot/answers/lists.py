@@ -233,6 +233,10 @@ def _wanted_point(answer: str) -> tuple[Expected, ...]:
     return tuple(expected_of(part.strip(), None) for part in inner.split(","))
 
 
+_BAR_BETWEEN = regex(r"^(\(? ?-?[\d./]+ ?)\|(?=[^|]*$)")
+"""`(-2|1)`, as points are written in some countries."""
+
+
 def grade_point(text: str, key: Key) -> Finding:
     """Two numbers in order, brackets free, labels decide the order. Raises Unreadable."""
     wants = _wanted_point(key.answer)
@@ -246,6 +250,7 @@ def grade_point(text: str, key: Key) -> Finding:
 
 
 def _point(text: str, wants: tuple[Expected, ...]) -> Finding:
+    text = _BAR_BETWEEN.sub(r"\1,", text)
     text = _AFTER_POINT.sub("", _ORIGIN.sub("(0, 0)", digits_for_letters(text.strip())))
     if re.search(r"\bquadrant\b|\bcuadrante\b", text):
         raise Unreadable("no-number")

@@ -115,6 +115,8 @@ def wanted(text: str) -> Wanted:
         parts = frozenset(names[word] for _, word in tokens if word in names)
         return Wanted(unit, frozenset(), extra, parts)
     words = [word for _, word in tokens if word.isalpha() and word not in ("of", "the", "de")]
+    if found is not None and tokens[found[1]][1] in ("of", "de"):  # pounds of honey: the honey may be named
+        return wanted(text.lower().replace(" de ", " of ").partition(" of ")[0])
     above, _, below = text.lower().partition("/")
     if below or " per " in text.lower():
         if not below:
@@ -126,7 +128,13 @@ def wanted(text: str) -> Wanted:
     if not words:
         return Wanted(counting(text), frozenset(), {})
     unit = counting(words[-1])
+    if words[-1] in _ON_A_GRID:
+        unit = names["units"] ** _ON_A_GRID[words[-1]]
     return Wanted(unit, frozenset(singular(word) for word in words), {})
+
+
+_ON_A_GRID = {"steps": 1, "squares": 2}
+"""On a grid a step is a unit of length and a square one of area: `30 units`, `18 square units`."""
 
 
 def singular(word: str) -> str:

@@ -12,6 +12,8 @@ from itertools import pairwise
 
 SPACE = "\u00a0"
 """A space that no line ends at."""
+DIVISION = "\u2215"
+"""A slash that the chat service doesn't take for the beginning of a command."""
 HYPHEN = "\u2011"
 """A hyphen that no line ends at."""
 SHORT = 14
@@ -42,6 +44,8 @@ _UNITS = frozenset((
     "km/h", "mi/h", "m/s", "ft/s", "mph", "a.m.", "p.m.",
 ))
 # fmt: on
+_LINKED = re.compile(r"(?<=[)\]])/(?=[\da-zA-Z])")
+"""Behind a bracket the service makes a link of `/2`, as if it were a command."""
 _HYPHENATED = re.compile(r"(?<![\w/@-])(?=[\d-]*[^\W\d_])\w+(?:-\w+)+(?![\w/@-])")
 
 
@@ -71,6 +75,8 @@ def held_together(text: str) -> str:
             for at in range(word.start(), word.end()):
                 if text[at] == "-":
                     held[at] = HYPHEN
+    for slash in _LINKED.finditer(text):
+        held[slash.start()] = DIVISION
     return "".join(held)
 
 

@@ -5,9 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
-from bot.course.fill_figure import fill_figure
 from bot.course.item import Figure
-from bot.course.lesson_file import NO_NUMBERS, shown_text
+from bot.course.lesson_file import fixed_figure, shown_text
 from bot.course.recipes import read_figure
 from bot.course.source import Entry, Source
 from bot.vocabulary import LessonId
@@ -71,7 +70,7 @@ def _row(source: Source, row: Mapping[str, Entry], line: int) -> FormulaRow | No
         what=_by_language(text["what"], row.get("es")),
         formula=formula,
         lesson=LessonId(text["lesson"]),
-        figure=fill_figure(figure, NO_NUMBERS),
+        figure=fixed_figure(source, figure, line),
         file=source.file,
         line=line,
     )

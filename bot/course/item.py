@@ -72,7 +72,7 @@ class Item:
 _ONE_NUMBER = frozenset(
     ("number", "decimal", "decimal-rounded", "whole", "integer", "money", "quantity", "quantity-exact-unit")
 )
-_LONG = re.compile(r"(?<![\d.,])\d{4,}(?![\d]*\.?\d*%)")
+_LONG = re.compile(r"(?<![\d.,])(?<!\.\()(?<!\.\d\()(?<!\.\d\d\()\d{4,}(?![\d]*\.?\d*%)")
 
 
 def grouped(shown: str) -> str:

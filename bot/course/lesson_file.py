@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping
 
+from bot.course import figures
 from bot.course.explain import explain
 from bot.course.faults import nearest
 from bot.course.fill import Draw
@@ -25,6 +26,7 @@ from bot.course.recipes import Rows, read_figure, read_template, split_commas, s
 from bot.course.source import Entry, Section, Source, read_yaml
 from bot.maths.read import Unreadable
 from bot.maths.show import plain
+from bot.maths.value import Undefined
 from bot.vocabulary import LessonId, SkillId
 
 LESSON_KEYS = (
@@ -268,7 +270,21 @@ def _figure(source: Source, section: Section) -> Figure | None:
     if section.recipe is None:
         return None
     recipe = read_figure(source, read_yaml(source, section.recipe, section.title), section.title)
-    return fill_figure(recipe, NO_NUMBERS)
+    return fixed_figure(source, recipe, section.recipe.line)
+
+
+def fixed_figure(source: Source, recipe: figures.Figure | None, line: int) -> Figure | None:
+    """A figure in which no number is drawn; a value that is no exact number is a fault."""
+    try:
+        return fill_figure(recipe, NO_NUMBERS)
+    except Undefined:
+        source.fault(
+            "figure-number",
+            line,
+            "A value of this figure is no exact number.",
+            "Write it as a decimal or a fraction, rounded where it must be.",
+        )
+        return None
 
 
 def _missteps(source: Source, section: Section | None, lesson: LessonId) -> list[MisstepNote]:

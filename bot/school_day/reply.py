@@ -113,7 +113,7 @@ def say(
     """What a student hears on one graded reply."""
     sent, judgement = graded.sent, graded.judgement
     key = sent.item.key
-    read_as = read_back(graded.typed, judgement)
+    read_as = "" if sent.item.choices else read_back(graded.typed, judgement)
     match judgement.verdict:
         case Verdict.RIGHT:
             return after_right(s, here, day, sent)
@@ -179,7 +179,7 @@ def _back_to(s: Session, here: Here, day: SchoolDay) -> list[Message]:
 def after_wrong(s: Session, here: Here, day: SchoolDay, graded: Graded) -> list[Message]:
     """Not that one: what is true, one thing to look at, and the buttons; after the last try, together."""
     sent, judgement = graded.sent, graded.judgement
-    read_as = read_back(graded.typed, judgement)
+    read_as = "" if sent.item.choices else read_back(graded.typed, judgement)
     if sent.part is Part.KNOWN:
         days.change_item(s, sent.id, state=ItemState.DONE)
         return onward(s, here, days.day(s, day.id))

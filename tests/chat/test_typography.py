@@ -160,3 +160,10 @@ def test_what_was_typed_keeps_its_quotes_and_a_lesson_does_not() -> None:
 def test_the_next_line_never_begins_with_the_space_behind_a_bar() -> None:
     """Unicode line breaking (UAX 14, class BA): a line may end behind `|` even where a kept space follows."""
     assert seen("So |−9| = 9.") == "So |−9| =~9."
+
+
+def test_a_division_behind_a_bracket_is_no_command() -> None:
+    """The service links `/` and letters or digits wherever no letter, digit or slash stands before it."""
+    shown = held_together("Solve (x + 5)/2 = 7, or 3/4.")
+    assert ")/2" not in shown and "3/4" in shown
+    assert normal(shown) == normal("Solve (x + 5)/2 = 7, or 3/4.")

@@ -82,9 +82,9 @@ button-enough = Enough for today
 button-paper = On paper
 set-done = { $done } of { $out_of } done.
 set-done-half = { $done } of { $out_of } done. Go on, or call it a day?
-day-done-all = That’s today done: { $first } of { $out_of } at first go.
+day-done-all = All done for today: { $first } of { $out_of } at first go.
 day-done-more = { $first } of { $out_of } at first go, { $later } on a later try.
-day-done-none = That’s today done.
+day-done-none = All done for today.
 day-done-enough = Enough for today, then. { $first } of { $out_of } at first go so far. What you didn’t reach is no miss.
 day-done-comes-back = { $count ->
     [one] One comes back as a fresh item soon.
