@@ -1,5 +1,5 @@
 # Evensum. `make demo` lives a school day in the browser; `make test` proves it.
-.PHONY: setup test-setup demo test lint lock bench agreement soak migration screenshots
+.PHONY: setup test-setup demo test lint coverage lock bench agreement soak migration screenshots
 .DEFAULT_GOAL := demo
 
 PY := .venv/bin/python
@@ -41,13 +41,17 @@ lint: setup
 	@.venv/bin/mypy
 	@.venv/bin/lint-imports
 
-# Thousands of typed rows and every answer of the course worked out again: measuring coverage would triple their time.
-PROOFS := tests/answers/test_rows.py tests/course tests/outside
-
+# Coverage is a command of its own: to count every line would more than double the time of the tests.
 test: test-setup lint
 	@.venv/bin/evensum check-content --draws 60 --pictures 1
-	@.venv/bin/pytest -n 2 -q $(PROOFS)
-	@.venv/bin/pytest -n 2 --cov=bot --cov-report=term:skip-covered $(addprefix --ignore=,$(PROOFS))
+	@.venv/bin/pytest -n 2 --dist worksteal
+
+# Thousands of typed rows and every answer of the course worked out again add no line that the others leave out.
+PROOFS := tests/answers/test_rows.py tests/course tests/outside
+
+# Which lines of bot/ no test reaches, on SQLite alone; it shows what lacks a test and proves nothing by itself.
+coverage: test-setup
+	@.venv/bin/pytest -n 2 --sqlite-only --cov=bot --cov-report=term:skip-covered $(addprefix --ignore=,$(PROOFS))
 
 # Ratios against named baselines in the same run; about ten minutes on two cores with nothing else running.
 bench: setup

@@ -8,15 +8,14 @@ from pathlib import Path
 import pytest
 import typer
 from pypdf import PdfReader
+from support.courses import CONTENT, whole_course
 from typer.testing import CliRunner
 
 from bot.cli import printing
 from bot.cli.printing import Paper
-from bot.course.load import load_with_faults
 from bot.school.course_papers import PAPERS
 
-CONTENT = Path(__file__).parents[2] / "content"
-COURSE = load_with_faults(CONTENT)[0]
+COURSE = whole_course()
 
 
 def made(tmp_path: Path, *words: str) -> PdfReader:

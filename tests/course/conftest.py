@@ -6,16 +6,14 @@ import shutil
 from pathlib import Path
 
 import pytest
+from support.courses import whole_course
 
-from bot.course.load import load_with_faults
 from bot.course.year import Course
-
-ROOT = Path(__file__).parents[2]
 
 
 @pytest.fixture(scope="session")
 def course() -> Course:
-    return load_with_faults(ROOT / "content")[0]
+    return whole_course()
 
 
 @pytest.fixture

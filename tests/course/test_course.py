@@ -11,13 +11,14 @@ from pathlib import Path
 import pytest
 import textstat
 import typer
+from support.courses import read_content, whole_course
 from typer.testing import CliRunner
 
 from bot.cli import content
 from bot.course import figures
 from bot.course.item import RunKind, runs
 from bot.course.lesson import HandsOn, Lesson
-from bot.course.load import load_course, load_with_faults
+from bot.course.load import load_course
 from bot.course.prove import check_folder, check_lesson
 from bot.course.recipes import FORMS, KEYS
 from bot.course.words import WORDS
@@ -27,7 +28,7 @@ ROOT = Path(__file__).parents[2]
 HANDBOOK = (ROOT / "content" / "README.md").read_text(encoding="utf-8")
 
 
-COURSE, FAULTS = load_with_faults(ROOT / "content")
+COURSE, FAULTS = whole_course(), read_content()[1]
 
 
 def test_every_file_can_be_read() -> None:

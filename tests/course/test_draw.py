@@ -10,6 +10,7 @@ import msgspec
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
+from support.courses import whole_course
 
 from bot.course.draw import draw
 from bot.course.item import Item, RunKind, plain_text, runs
@@ -19,7 +20,7 @@ from bot.course.vary import Chance
 from bot.course.year import Course, NoSuchThing
 
 ROOT = Path(__file__).parents[2]
-COURSE = load_with_faults(ROOT / "content")[0]
+COURSE = whole_course()
 # A template with a fault can't be drawn; test_course names the fault.
 TEMPLATES = [
     template.id

@@ -20,11 +20,11 @@ from typing import Any
 
 import pytest
 import sympy
+from support.courses import whole_course
 
 from bot.course.draw import draw_whole
 from bot.course.item import RunKind, plain_text, runs
 from bot.course.lesson import HandsOn, Lesson, Template
-from bot.course.load import load_with_faults
 from bot.course.make_item import Drawn
 from bot.course.year import Course
 
@@ -36,7 +36,7 @@ WITHOUT = dict(
     if line
 )
 # A lesson with a fault takes nothing away from the others; `evensum check-content` names its fault.
-HOLDERS = load_with_faults(HERE.parents[1] / "content")[0].holders
+HOLDERS = whole_course().holders
 
 
 @cache

@@ -5,7 +5,6 @@ from __future__ import annotations
 import math
 import re
 from fractions import Fraction
-from pathlib import Path
 
 import pytest
 from hypothesis import given
@@ -15,8 +14,8 @@ from pint import UnitRegistry
 from bot.answers import Key, judge
 from bot.course.draw import draw
 from bot.course.facts import STAGES, Stage, form_of
-from bot.course.load import load_course
 from bot.course.warm_ups import fact_sheet, open_stages, passed
+from bot.course.year import Course
 from bot.vocabulary import LessonId, Verdict
 
 Quantity = UnitRegistry().Quantity
@@ -117,14 +116,12 @@ def test_every_stage_is_reached_and_needs_only_earlier_ones() -> None:
         earlier.add(stage.id)
 
 
-def test_lessons_that_open_a_stage_are_in_the_course() -> None:
-    course = load_course(Path(__file__).parents[2] / "content")
+def test_lessons_that_open_a_stage_are_in_the_course(course: Course) -> None:
     known = {lesson for unit in course.units for lesson in unit.lessons}
     assert {stage.opens_after for stage in STAGES.values() if stage.opens_after} <= known
 
 
-def test_forty_strategies_of_five_strings_that_vary() -> None:
-    course = load_course(Path(__file__).parents[2] / "content")
+def test_forty_strategies_of_five_strings_that_vary(course: Course) -> None:
     assert len(course.mental_math) >= 30
     for strategy in course.mental_math:
         assert len(strategy.templates) >= 5, strategy.title

@@ -12,9 +12,9 @@ from pathlib import Path
 from sqlalchemy import text
 from sqlalchemy.engine import Engine
 from support.answering import right_choice, right_text
+from support.courses import whole_course
 
 from bot import demo
-from bot.course.load import load_course
 from bot.now import RealClock
 from bot.records import days, focus, migrating, people
 from bot.records.base import create_engine, transaction
@@ -24,7 +24,6 @@ from bot.standin import Person, Served, StandIn, serve
 from bot.vocabulary import Part
 
 TOKEN = "900000001:loopback-only"
-CONTENT = Path(__file__).parents[2] / "content"
 WREN = demo.WREN.chat
 
 
@@ -38,7 +37,7 @@ def prepare(url: str) -> int:
         person = people.who(s, WREN)
         assert person is not None and person.speaking is not None
         student = people.student(s, person.speaking)
-        day = make_day(s, make_school(load_course(CONTENT)), student, now.date(), now)
+        day = make_day(s, make_school(whole_course()), student, now.date(), now)
         assert day is not None
     engine.dispose()
     return int(student.id)

@@ -4,26 +4,23 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from pathlib import Path
 
 import pytest
 from sqlalchemy.engine import Engine
+from support.courses import whole_course
 from support.group import Group, Somebody, only
 from support.steering import does
 
 from bot import demo, family
-from bot.course.load import load_course
 from bot.course.year import Course
 from bot.messages import Changed, InviteShown
 from bot.records.base import transaction
 from bot.vocabulary import ChatId
 
-CONTENT = Path(__file__).parents[2] / "content"
-
 
 @pytest.fixture(scope="session")
 def course() -> Course:
-    return load_course(CONTENT)
+    return whole_course()
 
 
 @pytest.fixture

@@ -12,18 +12,18 @@ from pathlib import Path
 from typing import Any
 
 import pytest
+from support.courses import whole_course
 
 from bot.answers.judge import judge
 from bot.answers.key import Key
 from bot.course.draw import key_with
-from bot.course.load import load_with_faults
 from bot.course.make_item import Thrown
 from bot.maths.read import Unreadable, read
 from bot.maths.tree import letters_in
 from bot.vocabulary import Verdict
 
 HERE = Path(__file__).parent / "course_examples"
-COURSE = load_with_faults(Path(__file__).parents[2] / "content")[0]
+COURSE = whole_course()
 
 
 def table(name: str) -> list[list[str]]:

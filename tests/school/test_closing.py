@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from pypdf import PdfReader
+from support.courses import whole_course
 from support.group import Group, only
 
 from bot import demo
@@ -24,7 +25,7 @@ from bot.school import dates
 from bot.school.closing import standings, study_for
 from bot.school.school import syllabus_of
 
-COURSE = load_with_faults(Path(__file__).parents[2] / "content")[0]
+COURSE = whole_course()
 
 
 @pytest.fixture

@@ -3,22 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from pathlib import Path
 
 import pytest
 from sqlalchemy.engine import Engine
+from support.courses import whole_course
 from support.group import Group, Somebody
 
 from bot import demo
-from bot.course.load import load_course
 from bot.course.year import Course
-
-CONTENT = Path(__file__).parents[2] / "content"
 
 
 @pytest.fixture(scope="session")
 def course() -> Course:
-    return load_course(CONTENT)
+    return whole_course()
 
 
 @pytest.fixture

@@ -5,24 +5,21 @@ from __future__ import annotations
 import shutil
 import time
 from dataclasses import dataclass
-from pathlib import Path
 
 import pytest
 from sqlalchemy.engine import Engine
+from support.courses import whole_course
 from support.group import Group, Somebody
 
 from bot import demo
-from bot.course.load import load_course
 from bot.course.year import Course
 from bot.records.base import create_engine
 from bot.vocabulary import ChatId
 
-CONTENT = Path(__file__).parents[2] / "content"
-
 
 @pytest.fixture(scope="session")
 def course() -> Course:
-    return load_course(CONTENT)
+    return whole_course()
 
 
 @dataclass(frozen=True)
