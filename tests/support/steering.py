@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import TypeVar
+from functools import cache
+from typing import Any, TypeVar
 
+from sqlalchemy import Select
 from sqlalchemy.engine import Engine
 from support.group import Somebody, only
 from support.reading import as_typed
@@ -12,28 +14,36 @@ from support.reading import as_typed
 from bot.chat.render import render
 from bot.chat.rendered import faults
 from bot.messages import Changed, Message, Preview
-from bot.records.base import all_tables, transaction
+from bot.records.base import all_tables
 
 NOT_KEPT = {"outbox", "inbox", "focus", "change", "wish"}
 """Tables that any answer may write to: what is said, and changes that do nothing yet."""
 M = TypeVar("M", bound=Message)
 
 
+@cache
+def _what_counts() -> dict[str, Select[Any]]:
+    # Made once: tests look at everything thousands of times, and to make a query costs more than to run it.
+    found: dict[str, Select[Any]] = {}
+    for table in all_tables().sorted_tables:
+        columns = [each for each in table.columns if each.name not in ("spoke_at", "next_look")]
+        query = table.select().with_only_columns(*columns).order_by(*table.primary_key.columns)
+        if table.name == "change":
+            query = query.where(table.c.confirmed_at.is_not(None))
+        elif table.name == "wish":
+            query = query.where(table.c.active)
+        elif table.name in NOT_KEPT:
+            continue
+        found[table.name] = query
+    return found
+
+
 def stored(engine: Engine) -> dict[str, list[tuple[object, ...]]]:
     """Everything that counts, table by table; of changes and wishes those in force."""
-    found: dict[str, list[tuple[object, ...]]] = {}
-    with transaction(engine) as s:
-        for table in all_tables().sorted_tables:
-            columns = [each for each in table.columns if each.name not in ("spoke_at", "next_look")]
-            query = table.select().with_only_columns(*columns).order_by(*table.primary_key.columns)
-            if table.name == "change":
-                query = query.where(table.c.confirmed_at.is_not(None))
-            elif table.name == "wish":
-                query = query.where(table.c.active)
-            elif table.name in NOT_KEPT:
-                continue
-            found[table.name] = [tuple(row) for row in s.execute(query)]
-    return found
+    with engine.connect().execution_options(reading=True) as connection:
+        return {
+            name: [tuple(row) for row in connection.execute(query)] for name, query in _what_counts().items()
+        }
 
 
 def words_of(said: Sequence[Message], language: str = "en") -> str:
