@@ -82,14 +82,14 @@ class StandIn:
         """Return what stands in a chat, oldest first, as the service gives it."""
         return [kept.body for kept in self.world.chats[chat].messages.values()]
 
-    async def next_message(self, chat: int, after: int = 0, seconds: float = 10.0) -> Json:
+    async def next_message(self, chat: int, after: int = 0, seconds: float = 30.0) -> Json:
         """Wait for the bot's next message above an id; TimeoutError if none comes."""
         body = await next_message(self.world, chat, after, seconds)
         if body is None:
             raise TimeoutError(f"The bot wrote nothing to chat {chat} within {seconds} seconds.")
         return body
 
-    async def until(self, holds: Callable[[], bool], seconds: float = 10.0) -> None:
+    async def until(self, holds: Callable[[], bool], seconds: float = 30.0) -> None:
         """Wait until something about the chats holds; TimeoutError if it does not become true."""
         end = monotonic() + seconds
         while not holds():

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import asyncio
 from pathlib import Path
 
 from support.living import Life
@@ -32,7 +31,7 @@ async def live_it(page, life: Life) -> None:  # type: ignore[no-untyped-def]
 
     await wren.presses("Start")
     await wren.sees("Send all 12 answers in one message")
-    await asyncio.sleep(0.5)
+    await life.quiet(WREN)
     await wren.types(life.middle(WREN)[2])
     await wren.sees("All 12 right.")
     await wren.shot("2-warm-up")

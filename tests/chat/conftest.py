@@ -106,13 +106,13 @@ class House:
         with self.engine.connect() as connection:
             return [row[0] for row in connection.execute(text("select word from heard order by update_id"))]
 
-    async def until(self, true: Callable[[], Any], seconds: float = 15.0) -> None:
+    async def until(self, true: Callable[[], Any], seconds: float = 60.0) -> None:
         """Wait until something is so; the wait is only as long as it takes."""
         async with asyncio.timeout(seconds):
             while not true():  # noqa: ASYNC110  # what is waited for is anything, and has no event
                 await asyncio.sleep(0.01)
 
-    async def until_said(self, chat: int, words: list[str], seconds: float = 15.0) -> None:
+    async def until_said(self, chat: int, words: list[str], seconds: float = 60.0) -> None:
         try:
             await self.until(lambda: len(self.said(chat)) >= len(words), seconds)
         finally:

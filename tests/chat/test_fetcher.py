@@ -71,7 +71,7 @@ def sent(standin):
 
 
 async def arrived(engine, folder, count):
-    async with asyncio.timeout(15):
+    async with asyncio.timeout(60):
         while True:
             with transaction(engine) as s:
                 if not files.unfetched(s):

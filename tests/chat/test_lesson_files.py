@@ -69,7 +69,7 @@ def sent(standin):
 
 
 async def answered(engine, count):
-    async with asyncio.timeout(15):
+    async with asyncio.timeout(60):
         while True:
             with transaction(engine) as s:
                 if not own.coming(s):

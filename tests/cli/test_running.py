@@ -16,9 +16,12 @@ from typer.testing import CliRunner
 
 from bot import cli
 from bot.now import RealClock
+from bot.records import migrating
+from bot.records.base import create_engine
 from bot.standin import Person, StandIn, serve
 
 TOKEN = "900000001:loopback-only"
+SMALL = Path(__file__).parents[1] / "course" / "small"
 EVENSUM = [sys.executable, "-c", "from bot.cli import main; main()"]
 
 
@@ -118,6 +121,25 @@ async def service():
         yield served
 
 
+@pytest.fixture(scope="module")
+def migrated(tmp_path_factory):
+    """A database as `evensum migrate` leaves it; that command has its own tests."""
+    file = tmp_path_factory.mktemp("migrated") / "evensum.sqlite"
+    engine = create_engine(f"sqlite:///{file}")
+    migrating.migrate(engine)
+    engine.dispose()
+    return file
+
+
+@pytest.fixture
+def house(tmp_path, migrated):
+    """A folder with a database, and settings by which a course of one lesson is taught; `evensum doctor` alone is tried
+    on the real course as well."""
+    (tmp_path / "var").mkdir()
+    shutil.copy(migrated, tmp_path / "var" / "evensum.sqlite")
+    return {"TOKEN": TOKEN, "CONTENT": str(SMALL)}
+
+
 async def command(folder, *words, **settings):
     given = {f"EVENSUM_{name}": value for name, value in settings.items()}
     process = await asyncio.create_subprocess_exec(
@@ -141,9 +163,8 @@ async def test_a_tutors_link_is_printed_and_a_second_one_for_the_same_tutor_too(
         assert connection.execute("select name from person").fetchall() == [("Ines",)]
 
 
-async def test_the_doctor_finds_nothing_wrong_where_nothing_is(tmp_path, service):
-    given = {"TOKEN": TOKEN, "API_URL": service.address}
-    await command(tmp_path, "migrate", **given)
+async def test_the_doctor_finds_nothing_wrong_where_nothing_is(tmp_path, service, house):
+    given = {"TOKEN": TOKEN, "API_URL": service.address}  # the real course
     _, said = await command(tmp_path, "doctor", **given)
     assert "FAULT" not in said.replace(
         "FAULT content", ""
@@ -151,9 +172,8 @@ async def test_the_doctor_finds_nothing_wrong_where_nothing_is(tmp_path, service
     assert "@evensum_bot" in said and "none set aside" in said
 
 
-async def test_the_doctor_names_a_token_of_another_bot(tmp_path, service):
-    given = {"TOKEN": TOKEN, "API_URL": service.address}
-    await command(tmp_path, "migrate", **given)
+async def test_the_doctor_names_a_token_of_another_bot(tmp_path, service, house):
+    given = {**house, "API_URL": service.address}
     change(
         tmp_path,
         "insert into inbox (bot, update_id, dated, raw, received_at, tries) values (77, 1, 0, '', '2026-09-14', 0)",
@@ -162,25 +182,24 @@ async def test_the_doctor_names_a_token_of_another_bot(tmp_path, service):
     assert code == 1 and "belongs to bot 900000001, but this database was used with bot 77" in said
 
 
-async def test_the_doctor_says_when_the_service_does_not_know_the_token(tmp_path, service):
-    given = {"TOKEN": "900000002:other", "API_URL": service.address}
-    await command(tmp_path, "migrate", **given)
+async def test_the_doctor_says_when_the_service_does_not_know_the_token(tmp_path, service, house):
+    given = {**house, "TOKEN": "900000002:other", "API_URL": service.address}
     code, said = await command(tmp_path, "doctor", **given)
     assert code == 1 and "doesn't know this token" in said and "Copy it again" in said
 
 
-async def test_run_ends_well_when_told_to_and_a_second_one_is_refused(tmp_path, service):
-    given = {"EVENSUM_TOKEN": TOKEN, "EVENSUM_API_URL": service.address, "PATH": "/usr/bin:/bin"}
-    await command(tmp_path, "migrate", TOKEN=TOKEN)
+async def test_run_ends_well_when_told_to_and_a_second_one_is_refused(tmp_path, service, house):
+    house["API_URL"] = service.address
+    given = {"PATH": "/usr/bin:/bin"} | {f"EVENSUM_{name}": value for name, value in house.items()}
     running = await asyncio.create_subprocess_exec(
         *EVENSUM, "run", cwd=tmp_path, env=given, stderr=asyncio.subprocess.PIPE
     )
     service.standin.phones.say(1001, "hello")
-    await service.standin.next_message(1001, after=1, seconds=30)
-    code, said = await command(tmp_path, "run", TOKEN=TOKEN, API_URL=service.address)
+    await service.standin.next_message(1001, after=1, seconds=60)
+    code, said = await command(tmp_path, "run", **house)
     assert code == 2 and "Another Evensum runs on this database." in said
     running.send_signal(signal.SIGTERM)
-    async with asyncio.timeout(20):
+    async with asyncio.timeout(60):
         assert await running.wait() == 0
 
 
@@ -200,7 +219,7 @@ def test_a_demo_that_was_killed_goes_on_where_it_was(tmp_path):
     before = (tmp_path / "demo" / "clock").read_text()
     again, address = start()
     again.send_signal(signal.SIGINT)
-    assert address and again.wait(timeout=30) == 0
+    assert address and again.wait(timeout=60) == 0
     assert float((tmp_path / "demo" / "clock").read_text()) == pytest.approx(float(before), abs=1)
     with sqlite3.connect(tmp_path / "demo" / "evensum.sqlite") as connection:
         assert connection.execute("select count(*) from person").fetchone()[0] == 6

@@ -51,7 +51,7 @@ class Street:
 
     async def kill_when_holding(self) -> None:
         assert self.process is not None and self.process.stdout is not None
-        async with asyncio.timeout(20):
+        async with asyncio.timeout(60):
             assert await self.process.stdout.readline() == b"holding\n"
         await self.kill()
 
@@ -66,7 +66,7 @@ class Street:
         with transaction(self.engine) as s:
             return outbox.count(s)
 
-    async def until(self, true, seconds: float = 30.0) -> None:
+    async def until(self, true, seconds: float = 60.0) -> None:
         async with asyncio.timeout(seconds):
             while not true():  # noqa: ASYNC110  # what is waited for happens in another process
                 await asyncio.sleep(0.02)

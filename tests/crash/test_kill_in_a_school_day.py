@@ -92,7 +92,7 @@ def from_bot(standin: StandIn) -> int:
 
 
 async def until_quiet(engine: Engine) -> None:
-    async with asyncio.timeout(40):
+    async with asyncio.timeout(60):
         while not is_quiet(engine):  # noqa: ASYNC110  # the database has no event
             await asyncio.sleep(0.05)
 
@@ -121,7 +121,7 @@ async def test_killed_again_and_again_a_day_goes_on_as_if_nothing_happened(tmp_p
         await bot.start()
         try:
             standin.phones.say(int(WREN), "/day")
-            await standin.until(lambda: buttons_of(standin, "Start") is not None, 40)
+            await standin.until(lambda: buttons_of(standin, "Start") is not None, 60)
             await until_quiet(engine)
             for step in range(9):
                 before = from_bot(standin)
@@ -151,7 +151,7 @@ async def test_killed_again_and_again_a_day_goes_on_as_if_nothing_happened(tmp_p
                     await asyncio.sleep(chance.random() * 0.15)
                     await bot.kill()
                     await bot.start()
-                await standin.until(lambda before=before: from_bot(standin) > before, 40)
+                await standin.until(lambda before=before: from_bot(standin) > before, 60)
                 await asyncio.sleep(0.2)
                 await until_quiet(engine)
         finally:

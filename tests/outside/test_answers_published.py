@@ -23,6 +23,11 @@ finally:
     sys.path.pop(0)
 
 
+@pytest.fixture(scope="module")
+def registry() -> pint.UnitRegistry:
+    return pint.UnitRegistry(non_int_type=Fraction)
+
+
 def test_published_textbook_answers_are_read_and_graded_right() -> None:
     """Prealgebra 2e and Elementary Algebra 2e, OpenStax, CC BY 4.0."""
     rows = [
@@ -71,9 +76,8 @@ def test_answers_of_an_open_generator_are_right_and_changed_ones_never() -> None
         ("cm^2", "cm**2"), ("in^3", "inch**3"), ("mi/h", "mile/hour"),
     ],
 )  # fmt: skip
-def test_sizes_of_units_are_those_of_pint(ours: str, theirs: str) -> None:
+def test_sizes_of_units_are_those_of_pint(ours: str, theirs: str, registry: pint.UnitRegistry) -> None:
     """Pint's unit registry, from the definitions of NIST and the BIPM."""
-    registry = pint.UnitRegistry(non_int_type=Fraction)
     unit = wanted(ours).unit
     if theirs == "international_acre":
         size = 43560 * registry.Quantity(Fraction(1), "foot**2").to_base_units().magnitude

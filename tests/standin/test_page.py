@@ -37,6 +37,7 @@ async def served() -> AsyncIterator[Served]:
 
 @pytest.fixture
 async def browser() -> AsyncIterator[Browser]:
+    expect.set_options(timeout=60_000)
     async with async_playwright() as playwright:
         one = await playwright.chromium.launch(executable_path=CHROMIUM, args=["--no-sandbox"])
         yield one

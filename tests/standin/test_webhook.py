@@ -49,7 +49,7 @@ class House:
         return server.Response(status=self.answers.pop(0) if self.answers else 200)
 
     async def until(self, count: int) -> None:
-        async with asyncio.timeout(10), self.news:
+        async with asyncio.timeout(60), self.news:
             await self.news.wait_for(lambda: len(self.brought) >= count)
 
 

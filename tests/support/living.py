@@ -23,13 +23,15 @@ from bot import demo
 from bot.app import Demo
 from bot.course.item import plain_text
 from bot.maths.normal import normal
-from bot.records import days, focus, people
+from bot.records import days, focus, inbox, outbox, people
 from bot.records.base import create_engine, transaction
 from bot.records.days import Sent
+from bot.records.outbox import State
 from bot.records.sheets import find_sheet
 from bot.vocabulary import ChatId
 
-PATIENCE = 15.0
+PATIENCE = 60.0
+"""Seconds. A wait ends when what it waits for is there; only a busy machine needs so many."""
 WHO = {phone.first_name: phone for phone in demo.PHONES}
 
 
@@ -105,10 +107,15 @@ class Life:
     async def quiet(self, chat: int) -> None:
         """Wait until the bot has said what it has to say just now."""
         await self.standin.until(lambda: bool(self.from_bot(chat, self.seen.get(chat, 0))), PATIENCE)
-        for before in iter(lambda: len(self.from_bot(chat)), None):
-            await asyncio.sleep(0.25)
-            if len(self.from_bot(chat)) == before:
-                return
+        async with asyncio.timeout(PATIENCE):
+            while not self.has_said_all():  # noqa: ASYNC110  # the database has no event
+                await asyncio.sleep(0.02)
+
+    def has_said_all(self) -> bool:
+        """Whether all that came in is handled and all that was to be said is said."""
+        with transaction(self.engine) as s:
+            unsaid = outbox.count(s).keys() & {State.WAITING, State.SENDING}
+            return not unsaid and not inbox.count_unfinished(s)
 
     def middle(self, chat: int) -> tuple[str, Sent | None, str]:
         """What a chat is in the middle of: what it waits for, the item, the answers of a sheet."""

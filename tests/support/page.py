@@ -20,7 +20,7 @@ QUIET = (
     "--disable-component-update",
     "--disable-sync",
 )
-PATIENCE = 20_000
+PATIENCE = 60_000
 """Milliseconds."""
 
 
