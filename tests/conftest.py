@@ -46,7 +46,8 @@ def pytest_configure() -> None:
 
 def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
     if "database_kind" in metafunc.fixturenames:
-        only = metafunc.config.getoption("--sqlite-only")
+        enough = metafunc.definition.get_closest_marker("sqlite_is_enough")
+        only = enough is not None or metafunc.config.getoption("--sqlite-only")
         metafunc.parametrize(
             "database_kind", ["sqlite"] if only else ["sqlite", "postgresql"], scope="session"
         )

@@ -194,6 +194,9 @@ def pdf_text(message: RecordPaper, language: str = "en") -> str:
     return " ".join(" ".join(page.extract_text() for page in pages).split())
 
 
+@pytest.mark.sqlite_is_enough(
+    "the record is read from PostgreSQL by most tests here; this one is about paper"
+)
 def test_the_paper_for_the_next_school_describes_the_course_and_leaves_the_mark_blank(
     group: Group, tove: Somebody
 ) -> None:
@@ -254,6 +257,9 @@ def photos(group: Group, folder: Path, count: int) -> None:
     (folder / f"000/{count - 2}.jpg").unlink()
 
 
+@pytest.mark.sqlite_is_enough(
+    "photos are read from PostgreSQL where they come by a button; this one is about paper"
+)
 def test_photos_of_work_stand_in_the_record_with_their_lesson_small(
     group: Group, tove: Somebody, tmp_path: Path
 ) -> None:

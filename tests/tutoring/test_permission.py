@@ -107,6 +107,7 @@ def counted(engine: Engine) -> object:
     return {name: rows for name, rows in stored(engine).items() if name != "chat"}
 
 
+@pytest.mark.sqlite_is_enough("every command runs on PostgreSQL in test_every_command")
 @pytest.mark.parametrize("kind", KINDS)
 def test_a_command_is_followed_only_by_whom_the_table_allows(peopled: Group, kind: str) -> None:
     chat, who = KINDS[kind]
@@ -129,6 +130,7 @@ def test_a_command_is_followed_only_by_whom_the_table_allows(peopled: Group, kin
         assert counted(peopled.engine) == before, spec.name
 
 
+@pytest.mark.sqlite_is_enough("every command runs on PostgreSQL in test_every_command")
 @pytest.mark.parametrize("kind", KINDS)
 def test_a_childs_command_does_nothing_for_whom_it_is_not(peopled: Group, kind: str) -> None:
     chat, who = KINDS[kind]
