@@ -46,7 +46,7 @@ test: test-setup lint
 	@.venv/bin/evensum check-content --draws 60 --pictures 1
 	@.venv/bin/pytest -n 2 --dist worksteal
 
-# Thousands of typed rows and every answer of the course worked out again add no line that the others leave out.
+# Thousands of typed rows and every answer of the course worked out again: to count their lines takes minutes.
 PROOFS := tests/answers/test_rows.py tests/course tests/outside
 
 # Which lines of bot/ no test reaches, on SQLite alone; it shows what lacks a test and proves nothing by itself.

@@ -10,7 +10,7 @@ import sqlite3
 import subprocess
 import tempfile
 import time
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -20,7 +20,9 @@ from sqlalchemy import event
 from sqlalchemy.engine import Dialect, Engine, make_url
 from sqlalchemy.engine.interfaces import DBAPIConnection
 from sqlalchemy.orm import Session
+from support.group import Group, Lived, LiveOnce
 
+from bot.course.year import Course
 from bot.records.base import all_tables, create_engine, transaction
 
 
@@ -167,6 +169,34 @@ def _make_tables(url: str) -> None:
     engine = create_engine(url)
     all_tables().create_all(engine)
     engine.dispose()
+
+
+@pytest.fixture(scope="session")
+def live_once(
+    database_kind: str,
+    empty_database: str,
+    request: pytest.FixtureRequest,
+    tmp_path_factory: pytest.TempPathFactory,
+) -> LiveOnce:
+    """Have a group live something in a database that is kept: many tests begin alike, and begin with a copy."""
+
+    def lived(name: str, course: Course, live: Callable[[Group], object]) -> Lived:
+        if database_kind == "sqlite":
+            database = str(tmp_path_factory.mktemp(name) / f"{name}.sqlite")
+            shutil.copy(empty_database, database)
+            url = f"sqlite:///{database}"
+        else:
+            database = f"{name}_{time.time_ns()}"
+            server: Server = request.getfixturevalue("postgresql")
+            server.say(f"create database {database} template {empty_database} strategy file_copy")
+            url = server.url(database)
+        engine = create_engine(url)
+        group = Group(engine, course)
+        live(group)
+        engine.dispose()
+        return Lived(database, group.clock.at, group.updates, group.message_ids)
+
+    return lived
 
 
 @pytest.fixture(scope="session")

@@ -8,12 +8,13 @@ from io import BytesIO
 import pytest
 from pypdf import PdfReader
 from sqlalchemy import text
-from support.group import Group, Somebody, only
+from support.group import Group, Lived, LiveOnce, Somebody, only
 from support.steering import words_of
 
 from bot import demo
 from bot.chat.render import render
 from bot.chat.rendered import Drawing
+from bot.course.year import Course
 from bot.messages import LetterPaper, Message, WeekLetter, WeekLetterLine, WrongCommand
 from bot.pictures.recipes import make
 from bot.records import people
@@ -28,9 +29,23 @@ def letters(said: list[Message]) -> list[Message]:
     return [each for each in said if isinstance(each, LETTERS)]
 
 
+@pytest.fixture(scope="session")
+def whole_week(course: Course, live_once: LiveOnce) -> Lived:
+    return live_once("week", course, lives_a_week)
+
+
+@pytest.fixture
+def lived(request: pytest.FixtureRequest) -> Lived | None:
+    return request.getfixturevalue("whole_week") if "week" in request.fixturenames else None
+
+
 @pytest.fixture
 def week(group: Group) -> Group:
     """Wren works on Monday and begins Tuesday; the rest of the week isn't opened."""
+    return group
+
+
+def lives_a_week(group: Group) -> None:
     wren = group.who(demo.WREN)
     for day in range(5):
         group.at(8, day=day)
@@ -48,7 +63,6 @@ def week(group: Group) -> Group:
             assert sent.student == wren.id
         group.at(19, 5, day=day)
         group.tick()
-    return group
 
 
 def test_it_comes_once_on_the_evening_after_the_last_school_day(week: Group) -> None:
@@ -164,12 +178,12 @@ def test_any_week_can_be_asked_for_and_none_that_is_still_to_come(week: Group) -
 
 
 @pytest.mark.parametrize(
-    ("week", "day"), [("1111200", 5), ("1111211", 6), ("0100000", 2), ("1111120", 6), ("0000000", 5)]
+    ("school_days", "day"), [("1111200", 5), ("1111211", 6), ("0100000", 2), ("1111120", 6), ("0000000", 5)]
 )
 def test_the_letter_comes_the_day_after_the_last_school_day_and_on_sunday_at_the_latest(
-    group: Group, week: str, day: int
+    group: Group, school_days: str, day: int
 ) -> None:
     with transaction(group.engine) as s:
         wren = group.who(demo.WREN).id
-        people.change_student(s, wren, week=week)
+        people.change_student(s, wren, week=school_days)
         assert letter_day(people.student(s, wren), MONDAY) == MONDAY + timedelta(days=day)

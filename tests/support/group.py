@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
-from typing import TypeVar
+from typing import TypeAlias, TypeVar
 from zoneinfo import ZoneInfo
 
 from sqlalchemy.engine import Engine
@@ -38,22 +39,30 @@ class StillClock:
         return self.at
 
 
+@dataclass(frozen=True)
+class Lived:
+    """A database in which a group lived a while, to be copied, and what it doesn't hold of that group."""
+
+    database: str
+    at: datetime
+    updates: int
+    message_ids: Mapping[ChatId, int]
+
+
 class Group:
     """The demo's people; time stands still unless somebody moves it.
 
-    `message_ids` says what was delivered already, where the database is a copy of another group's.
+    `lived` is what the database is a copy of, if it isn't empty.
     """
 
-    def __init__(
-        self, engine: Engine, course: Course, message_ids: Mapping[ChatId, int] | None = None
-    ) -> None:
+    def __init__(self, engine: Engine, course: Course, lived: Lived | None = None) -> None:
         self.engine = engine
         self.school: School = make_school(course, "evensum_bot")
-        self.clock = StillClock(demo.START)
+        self.clock = StillClock(lived.at if lived else demo.START)
         self.route = Route(self.school, self.clock)
-        self.updates = 0
-        self.message_ids: dict[ChatId, int] = dict(message_ids or {})
-        if message_ids is None:
+        self.updates = lived.updates if lived else 0
+        self.message_ids: dict[ChatId, int] = dict(lived.message_ids if lived else {})
+        if lived is None:
             with transaction(engine) as s:
                 demo.seed(s, self.clock.now())
 
@@ -103,6 +112,10 @@ class Group:
 
     def who(self, phone: demo.Phone) -> Somebody:
         return Somebody(self, phone.chat)
+
+
+LiveOnce: TypeAlias = Callable[[str, Course, Callable[[Group], object]], Lived]
+"""Has a group live something under a name, in a database that is kept."""
 
 
 class Somebody:

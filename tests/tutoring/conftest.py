@@ -2,19 +2,13 @@
 
 from __future__ import annotations
 
-import shutil
-import time
-from dataclasses import dataclass
-
 import pytest
 from sqlalchemy.engine import Engine
 from support.courses import whole_course
-from support.group import Group, Somebody
+from support.group import Group, Lived, LiveOnce, Somebody
 
 from bot import demo
 from bot.course.year import Course
-from bot.records.base import create_engine
-from bot.vocabulary import ChatId
 
 
 @pytest.fixture(scope="session")
@@ -22,51 +16,40 @@ def course() -> Course:
     return whole_course()
 
 
-@dataclass(frozen=True)
-class Monday:
-    """A database in which all days of the first Monday are pushed: what it is copied from, and what was delivered."""
-
-    database: str
-    message_ids: dict[ChatId, int]
+@pytest.fixture(scope="session")
+def monday(course: Course, live_once: LiveOnce) -> Lived:
+    """Monday at eight, all days pushed."""
+    return live_once("monday", course, group_on_monday)
 
 
 @pytest.fixture(scope="session")
-def monday(
-    database_kind: str,
-    empty_database: str,
-    course: Course,
-    request: pytest.FixtureRequest,
-    tmp_path_factory: pytest.TempPathFactory,
-) -> Monday:
-    """Monday at eight, made once: to push three days takes longer than most tests here."""
-    if database_kind == "sqlite":
-        database = str(tmp_path_factory.mktemp("monday") / "monday.sqlite")
-        shutil.copy(empty_database, database)
-        url = f"sqlite:///{database}"
-    else:
-        database = f"monday_{time.time_ns()}"
-        server = request.getfixturevalue("postgresql")
-        server.say(f"create database {database} template {empty_database} strategy file_copy")
-        url = server.url(database)
-    engine = create_engine(url)
-    group = Group(engine, course)
-    group.at(8)
-    group.tick()
-    engine.dispose()
-    return Monday(database, group.message_ids)
-
-
-@pytest.fixture(scope="session")
-def database_to_copy(monday: Monday) -> str:
-    return monday.database
+def working_monday(course: Course, live_once: LiveOnce) -> Lived:
+    """Monday at ten, Wren in the middle of the review."""
+    return live_once("working_monday", course, works_on_monday)
 
 
 @pytest.fixture
-def group(engine: Engine, course: Course, monday: Monday) -> Group:
-    """Monday at eight, all days pushed."""
-    group = Group(engine, course, monday.message_ids)
+def lived(request: pytest.FixtureRequest) -> Lived:
+    """What was lived before this test begins."""
+    name = "working_monday" if "worked" in request.fixturenames else "monday"
+    found: Lived = request.getfixturevalue(name)
+    return found
+
+
+@pytest.fixture
+def database_to_copy(lived: Lived) -> str:
+    return lived.database
+
+
+@pytest.fixture
+def group(engine: Engine, course: Course, lived: Lived) -> Group:
+    """Monday at eight, all days pushed; at ten, where Wren has worked."""
+    return Group(engine, course, lived)
+
+
+def group_on_monday(group: Group) -> None:
     group.at(8)
-    return group
+    group.tick()
 
 
 @pytest.fixture
@@ -90,8 +73,14 @@ def wren(group: Group) -> Somebody:
 
 
 @pytest.fixture
-def worked(group: Group, wren: Somebody) -> Somebody:
+def worked(wren: Somebody) -> Somebody:
     """Wren, in the middle of the review: item 1 missed for good, item 2 right, item 3 asked about."""
+    return wren
+
+
+def works_on_monday(group: Group) -> None:
+    group_on_monday(group)
+    wren = group.who(demo.WREN)
     group.at(9)
     first = wren.gets_to_review()
     for _ in range(3):
@@ -109,4 +98,3 @@ def worked(group: Group, wren: Somebody) -> Somebody:
             wren.types("123454321")
             wren.presses("ask", current.id)
     group.at(10)
-    return wren
