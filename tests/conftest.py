@@ -48,11 +48,24 @@ def pytest_configure() -> None:
 
 def pytest_generate_tests(metafunc: pytest.Metafunc) -> None:
     if "database_kind" in metafunc.fixturenames:
-        enough = metafunc.definition.get_closest_marker("sqlite_is_enough")
-        only = enough is not None or metafunc.config.getoption("--sqlite-only")
+        only = metafunc.config.getoption("--sqlite-only")
         metafunc.parametrize(
             "database_kind", ["sqlite"] if only else ["sqlite", "postgresql"], scope="session"
         )
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    """Leave PostgreSQL out where a test, or one of its cases, is marked so."""
+    items[:] = [item for item in items if not (_on_postgresql(item) and _sqlite_is_enough(item))]
+
+
+def _on_postgresql(item: pytest.Item) -> bool:
+    case = getattr(item, "callspec", None)
+    return case is not None and case.params.get("database_kind") == "postgresql"
+
+
+def _sqlite_is_enough(item: pytest.Item) -> bool:
+    return item.get_closest_marker("sqlite_is_enough") is not None
 
 
 @dataclass(frozen=True)

@@ -14,6 +14,7 @@ from bot.records.base import transaction
 from bot.records.outbox import State
 
 A, B = 1001, 1002
+pytestmark = pytest.mark.sqlite_is_enough("test_side sends through the outbox of both; this is about calls")
 
 
 def png(colour="white"):

@@ -98,7 +98,15 @@ def test_each_as_it_stands_twice_and_changed_back(peopled: Group, who: Who) -> N
             kind(somebody.presses(f"{shown.side}-undo", shown.change), line)
 
 
-@pytest.mark.parametrize("kind_of", list(EVERYBODY))
+AS_ON_BOTH = pytest.mark.sqlite_is_enough(
+    "whatever any of them asks of the database, the tutor or the parent asks too"
+)
+
+
+@pytest.mark.parametrize(
+    "kind_of",
+    [who if who in ("tutor", "parent") else pytest.param(who, marks=AS_ON_BOTH) for who in EVERYBODY],
+)
 def test_each_typed_wrongly_by_anybody_gets_kind_words_and_changes_nothing(
     peopled: Group, kind_of: str
 ) -> None:
