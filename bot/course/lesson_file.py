@@ -274,9 +274,10 @@ def _figure(source: Source, section: Section) -> Figure | None:
 
 
 def fixed_figure(source: Source, recipe: figures.Figure | None, line: int) -> Figure | None:
-    """A figure in which no number is drawn; a value that is no exact number is a fault."""
+    """A figure in which no number is drawn. One that can't be made into a picture is a fault, and so is a value
+    that is no exact number."""
     try:
-        return fill_figure(recipe, NO_NUMBERS)
+        figure = fill_figure(recipe, NO_NUMBERS)
     except Undefined:
         source.fault(
             "figure-number",
@@ -285,6 +286,9 @@ def fixed_figure(source: Source, recipe: figures.Figure | None, line: int) -> Fi
             "Write it as a decimal or a fraction, rounded where it must be.",
         )
         return None
+    for what in figures.check(figure) if figure is not None else ():
+        source.fault("figure", line, what, "")
+    return figure
 
 
 def _missteps(source: Source, section: Section | None, lesson: LessonId) -> list[MisstepNote]:

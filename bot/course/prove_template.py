@@ -205,7 +205,7 @@ class _Drawing:
             *answer_problems(item),
             *self._misstep_problems(item),
             *chain_faults(item, self.template),
-            *figure_problems(item),
+            *figure_problems(item, self.template.recipe.figure_line),
         ]
         for problem in problems:
             line = problem.line or self.template.line
@@ -283,11 +283,11 @@ _MENDS = {
 }
 
 
-def figure_problems(item: Item) -> Iterator[Problem]:
-    """The figure has to be drawable with these numbers."""
+def figure_problems(item: Item, line: int) -> Iterator[Problem]:
+    """The figure, which stands in that line, has to be drawable with these numbers."""
     if item.figure is not None:
         for what in figures.check(item.figure):
-            yield Problem("figure", what.rstrip("."))
+            yield Problem("figure", what.rstrip("."), line=line)
 
 
 def with_numbers(drawn: Drawn) -> str:

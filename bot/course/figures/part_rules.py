@@ -25,7 +25,9 @@ PLACES = (
     "thousandths",
     "ten thousandths",
     "hundred thousandths",
+    "millionths",
 )
+MOST_DECIMALS = len(PLACES) - 1 - PLACES.index("ones")
 
 
 def _number_line(drawn: Drawn) -> Iterator[str]:
@@ -91,8 +93,12 @@ def _square_parts(drawn: Drawn) -> Iterator[str]:
 
 def _place_value(drawn: Drawn) -> Iterator[str]:
     value = drawn.number("number")
-    if not 0 <= value < 10**9 or (value * 10**5).denominator != 1:
-        yield f"'number' is below a thousand million, with at most five places; here it is {value}."
+    if not 0 <= value < 10**9 or (value * 10**MOST_DECIMALS).denominator != 1:
+        yield (
+            f"'number' is 0 or above and below a thousand million, with at most {MOST_DECIMALS} places after the"
+            f" point; here it is {drawn.text('number')}."
+        )
+    yield from whole(drawn, "places", 0, MOST_DECIMALS)
     if drawn.has("mark") and drawn.text("mark") not in PLACES:
         yield f"'mark' names a place, such as tens or tenths; here it is '{drawn.text('mark')}'."
 

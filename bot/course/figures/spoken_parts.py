@@ -7,13 +7,12 @@ from fractions import Fraction
 from math import ceil
 
 from bot.course.figures.curves import solutions
-from bot.course.figures.part_rules import PLACES
+from bot.course.figures.part_rules import MOST_DECIMALS, PLACES
 from bot.course.figures.reading import Drawn, number
 from bot.course.figures.scales import line_step
 from bot.course.figures.telling import Tell, Telling, plain
 
 MOST_PIECES = 12  # of a bar; the rest is torn off
-MOST_DECIMALS = 5
 
 
 def step_of(drawn: Drawn) -> Fraction:
