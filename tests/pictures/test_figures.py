@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from io import BytesIO
-from itertools import combinations
+from itertools import combinations, pairwise
 from math import dist, isclose
 from xml.etree import ElementTree
 
@@ -162,6 +162,73 @@ def test_bars_are_as_high_as_their_values():
 def test_a_figure_out_of_order_is_refused_with_what_is_wrong():
     with pytest.raises(CannotDraw, match="0 to 300"):
         draw({"figure": "hundred-grid", "shaded": "301"})
+
+
+def lines_of_discs(canvas):
+    return sorted({mark["at"][1] for mark in canvas.marks if mark["is"] == "disc"})
+
+
+def test_counters_leave_no_line_empty():
+    twelve = draw({"figure": "counters", "plus": "12", "minus": "4"})
+    paired = draw({"figure": "counters", "plus": "12", "minus": "4", "pairs": "yes"})
+    only_minus = draw({"figure": "counters", "plus": "0", "minus": "11"})
+
+    assert [len(lines_of_discs(one)) for one in (twelve, paired, only_minus)] == [3, 3, 2]
+    for canvas in (twelve, paired, only_minus):
+        lines = lines_of_discs(canvas)
+        assert all(low - high <= 48 for high, low in pairwise(lines))
+
+
+def test_what_each_bar_makes_and_what_all_make_stand_apart():
+    canvas = draw({"figure": "tape", "parts": "2, 3", "totals": "14 kg, 21 kg", "total": "35 kg"})
+
+    assert overlaps(canvas) == []
+    assert max(placed.right for placed in canvas.placed) <= canvas.width - 8
+
+
+def test_a_label_left_out_of_a_tape_is_not_written():
+    canvas = draw({"figure": "tape", "boxes": [["4", "none"]], "totals": "none", "names": "none"})
+
+    assert [placed.label for placed in canvas.placed if placed.label] == ["4"]
+
+
+def test_a_balance_says_a_single_number_once():
+    labels = [placed.label for placed in draw({"figure": "balance", "left": "x", "right": "26"}).placed]
+
+    assert sorted(labels) == ["26", "x"]
+
+
+def test_a_cut_does_not_run_over_the_height_of_a_prism():
+    marks = draw(
+        {"figure": "solid", "shape": "prism", "length": "6 cm", "height": "4 cm", "cut": "upright"}
+    ).marks
+    cut = next(n for n, mark in enumerate(marks) if mark.get("fill") == "stripe-clear")
+
+    assert all(n > cut for n, mark in enumerate(marks) if mark["is"] == "label")
+
+
+def test_a_low_prism_with_equal_edges_has_its_tip_in_the_middle():
+    canvas = draw(
+        {
+            "figure": "solid",
+            "shape": "prism",
+            "length": "8 m",
+            "height": "3 m",
+            "slant": "5 m",
+            "width": "20 m",
+        }
+    )
+    left, right, tip = shapes(canvas)[0]
+
+    assert isclose(tip[0], (left[0] + right[0]) / 2, abs_tol=0.1)
+
+
+def test_a_number_has_six_places_after_the_point_in_a_chart_and_no_more():
+    chart = {"figure": "place-value", "number": "0.000032"}
+    written = [placed.label for placed in draw(chart).placed]
+
+    assert written[-2:] == ["millionths", "2"]
+    assert check({**chart, "number": "0.0000032"}) != []
 
 
 LONG = {

@@ -184,21 +184,28 @@ def place_value(canvas: Canvas, drawn: Drawn) -> None:
 
 
 def counters(canvas: Canvas, drawn: Drawn) -> None:
-    """A row of plus counters over a row of minus counters, ten to a line, zero pairs ringed."""
+    """Plus counters over minus counters, ten to a line, zero pairs ringed; a line that would be empty is left out."""
     plus, minus = drawn.count("plus"), drawn.count("minus")
     radius, step = 13.0, 35.0
-    lines = max(1, ceil(max(plus, minus) / 10))
     left = WIDTH / 2 - (min(10, max(plus, minus, 1)) - 1) * step / 2
-    for line in range(lines):
-        top = MARGIN + 18 + line * 84
-        for n in range(line * 10, line * 10 + 10):
-            x = left + (n - line * 10) * step
-            if drawn.yes("pairs") and n < min(plus, minus):
-                canvas.oval((x, top + 18), 16.5, 37, dash="fine")
-            if n < plus:
-                _counter(canvas, (x, top), radius, positive=True)
-            if n < minus:
-                _counter(canvas, (x, top + 36), radius, positive=False)
+    y = MARGIN + 18
+    for first, count, positive in _counter_lines(plus, minus, paired=drawn.yes("pairs")):
+        for n in range(count):
+            x = left + n * step
+            if drawn.yes("pairs") and positive and first + n < min(plus, minus):
+                canvas.oval((x, y + 18), 16.5, 37, dash="fine")
+            _counter(canvas, (x, y), radius, positive=positive)
+        y += 36 if positive and drawn.yes("pairs") and first < minus else 48 if drawn.yes("pairs") else 36
+
+
+def _counter_lines(plus: int, minus: int, *, paired: bool) -> list[tuple[int, int, bool]]:
+    """Lines from the top: the first counter, how many, and whether they are plus. Pairs stand plus over minus."""
+    lines = [
+        (first, min(10, count - first), positive)
+        for positive, count in ((True, plus), (False, minus))
+        for first in range(0, count, 10)
+    ]
+    return sorted(lines, key=lambda line: line[0]) if paired else lines
 
 
 def _counter(canvas: Canvas, at: Point, radius: float, *, positive: bool) -> None:

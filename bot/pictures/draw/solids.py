@@ -114,10 +114,12 @@ def _cut_box(canvas: Canvas, drawn: Drawn, front: list[Point], behind: list[Poin
 def _prism(canvas: Canvas, drawn: Drawn) -> None:
     base, high = known(drawn, "length", 4), known(drawn, "height", 3)
     long = known(drawn, "width", 6)
+    slant = known(drawn, "slant", 0)
+    # Where the tip stands over the base follows from the lengths as given, before any is made large enough to label.
+    lean = min(sqrt(slant**2 - high**2) / base, 1.0) if slant >= high else 0.5
     most = max(base, high, long)
     base, high, long = (max(edge, 0.35 * most) for edge in (base, high, long))
-    slant = leading_number(drawn.text("slant"))
-    top_x = base / 2 if slant is None or float(slant) < high else min(sqrt(float(slant) ** 2 - high**2), base)
+    top_x = lean * base
     dx, dy = long * 0.62, long * 0.3
     face = [(0.0, 0.0), (base, 0.0), (top_x, high)]
     far = [(x + dx, y + dy) for x, y in face]
@@ -129,6 +131,12 @@ def _prism(canvas: Canvas, drawn: Drawn) -> None:
     canvas.shape([b, b2, c2, c], fill="shade", width=2.4)
     for end in (a, b2, c2):
         canvas.line(a2, end, 1.6, dash="dash")
+    if drawn.text("cut") == "upright":
+        across = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, a2), (b, b2), (c, c2))]
+        canvas.shape(across, fill="stripe-clear", ink=CLAY, width=2.4)
+    if drawn.text("cut") == "level":
+        half = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, c), (b, c), (b2, c2), (a2, c2))]
+        canvas.shape(half, fill="stripe-clear", ink=CLAY, width=2.4)
     if drawn.has("height"):
         canvas.line(c, spots[6], 1.6, dash="fine")
         canvas.square_corner(spots[6], c, b, 8)
@@ -140,12 +148,6 @@ def _prism(canvas: Canvas, drawn: Drawn) -> None:
         canvas.off(drawn.text("width"), ((b[0] + b2[0]) / 2, (b[1] + b2[1]) / 2), (0.44, 0.9), gap=5)
     if drawn.has("slant"):
         canvas.beside(drawn.text("slant"), c, a)
-    if drawn.text("cut") == "upright":
-        across = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, a2), (b, b2), (c, c2))]
-        canvas.shape(across, fill="stripe-clear", ink=CLAY, width=2.4)
-    if drawn.text("cut") == "level":
-        half = [((p[0] + q[0]) / 2, (p[1] + q[1]) / 2) for p, q in ((a, c), (b, c), (b2, c2), (a2, c2))]
-        canvas.shape(half, fill="stripe-clear", ink=CLAY, width=2.4)
     if drawn.has("inside"):
         canvas.write(drawn.text("inside"), ((b[0] + c2[0]) / 2, (b[1] + c2[1]) / 2), plate="shade")
 

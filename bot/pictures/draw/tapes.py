@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from bot.course.figures.reading import Drawn
+from bot.course.figures.reading import BARE, Drawn
 from bot.course.figures.spoken_parts import tape_bars
 from bot.pictures.canvas import INK, MARGIN, WIDTH, Canvas
 from bot.pictures.labels import SIZE, room, wrap
@@ -18,12 +18,12 @@ _MOST_X = 6  # more boxes of x than this are hard to count; then the expression 
 
 def tape(canvas: Canvas, drawn: Drawn) -> None:
     """Bars of boxes; equal boxes are of one width in every bar."""
-    bars, names, totals = tape_bars(drawn), drawn.labels("names"), drawn.labels("totals")
+    bars, names, totals = tape_bars(drawn), _bare(drawn.labels("names")), _bare(drawn.labels("totals"))
     all_of_it = drawn.has("total")
     left = MARGIN + (max(room(name).width for name in names) + 12 if names else 0)
     right = WIDTH - MARGIN
-    if totals:
-        right -= max(room(total).width for total in totals) + 12
+    beside = max(room(total).width for total in totals) + 12 if totals else 0.0
+    right -= beside
     if all_of_it:
         right -= (room(drawn.text("total")).width + 24) if len(bars) > 1 else 0
     most = max(len(boxes) for boxes in bars)
@@ -50,7 +50,14 @@ def tape(canvas: Canvas, drawn: Drawn) -> None:
         if totals:
             canvas.write(totals[n], (left + len(boxes) * wide + 10, top + _BOX / 2), across=0)
     if all_of_it:
-        _whole(canvas, drawn.text("total"), left, right, wide * len(bars[0]), len(bars))
+        # Beside several bars the bracket stands clear of what each of them makes.
+        edge = right + beside if len(bars) > 1 else right
+        _whole(canvas, drawn.text("total"), left, edge, wide * len(bars[0]), len(bars))
+
+
+def _bare(labels: list[str]) -> list[str]:
+    """Labels as they are written: one that is left out is empty."""
+    return ["" if label == BARE else label for label in labels]
 
 
 def _whole(canvas: Canvas, label: str, left: float, right: float, wide: float, bars: int) -> None:
@@ -133,8 +140,8 @@ def balance(canvas: Canvas, drawn: Drawn) -> None:
         canvas.line((x, beam), (x, beam - 10), 3)
         canvas.line((x - 64, beam - 10), (x + 64, beam - 10), 3)
         _load(canvas, drawn.text(side), x, beam - 12)
-        # What lies there as boxes and weights is written below as well.
-        if _things(drawn.text(side)):
+        # Several boxes and weights are written below as well; a single one carries its own name.
+        if len(_things(drawn.text(side))) > 1:
             canvas.write(drawn.text(side), (x, beam + 16), down=0)
 
 
