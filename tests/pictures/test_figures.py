@@ -218,7 +218,7 @@ def test_a_low_prism_with_equal_edges_has_its_tip_in_the_middle():
             "length": "8 m",
             "height": "3 m",
             "slant": "5 m",
-            "width": "20 m",
+            "width": "12 m",
         }
     )
     left, right, tip = shapes(canvas)[0]
