@@ -82,7 +82,8 @@ class Recipe:
 class Template:
     """An item's recipe with its question, hints and worked solution.
 
-    `sitting` says from which day of a two-day lesson on it may be drawn. `version` changes with the text.
+    `sitting` says from which day of a two-day lesson on it may be drawn, `opens_after` after which lesson a
+    warm-up may. `version` changes with the text.
     """
 
     id: TemplateId
@@ -97,6 +98,7 @@ class Template:
     version: str
     line: int
     sitting: int = 1
+    opens_after: LessonId | None = None
 
     @property
     def name(self) -> str:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Mapping
+from dataclasses import replace
 
 from bot.course import figures
 from bot.course.explain import explain
@@ -147,7 +148,12 @@ def read_warm_up(
     for section in source.sections:
         if section.title == "Missteps":
             continue
-        made = _templates(source, section.parts, lesson, (), lists)
+        say = section.prose[0] if section.prose else None
+        made = tuple(
+            # The strategy is the hint of a string, which has none of its own.
+            replace(each, hints=(Written(section.text(), say.line),)) if say and not each.hints else each
+            for each in _templates(source, section.parts, lesson, (), lists)
+        )
         entries = read_yaml(source, section.recipe, section.title) if section.recipe else {}
         opens = entries.get("opens-after")
         strategies.append(

@@ -48,6 +48,7 @@ FORMS = frozenset(
 KEYS = (
     "level",
     "sitting",
+    "opens-after",
     "skills",
     "draw",
     "where",
@@ -127,6 +128,7 @@ def read_template(
         version=_version(source, part),
         line=part.line,
         sitting=2 if _text(entries.get("sitting")) == "2" else 1,
+        opens_after=LessonId(_text(entries.get("opens-after")) or "") or None,
     )
 
 

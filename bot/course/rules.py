@@ -187,6 +187,17 @@ def _template(course: Course, lesson: Lesson, template: Template) -> Iterator[Fa
             "Write numbered lines; the last is `answer`.",
             where,
         )
+    opens, places = template.opens_after, {each for unit in course.units for each in unit.lessons}
+    if opens is not None and (lesson not in course.warm_ups or opens not in places):
+        yield Fault(
+            "opens-after",
+            file,
+            template.line,
+            f"This template can't open after '{opens}'.",
+            nearest(opens, places)
+            or "Only warm-ups have `opens-after`, and it names a lesson of course.yaml.",
+            where,
+        )
     # The strategy is the hint of a mental-math string.
     if len(template.hints) != 2 and not (lesson in course.warm_ups and lesson.id == "mental-math"):
         yield Fault(

@@ -12,7 +12,10 @@ from bot.planner.plan import Pick
 from bot.planner.plan_day import seed_of
 from bot.records.days import Fresh, SchoolDay, Sent
 from bot.school.school import School
-from bot.vocabulary import ChatId, Part, TemplateId, Why
+from bot.vocabulary import ChatId, LessonId, Part, TemplateId, Why
+
+MENTAL_MATH = LessonId("mental-math")
+"""Holds the strings of mental math."""
 
 
 def because_of(pick: Pick) -> dict[str, object]:
@@ -66,6 +69,20 @@ def short(text: str, most: int = 60) -> str:
     return line if len(line) <= most else line[: most - 1].rstrip() + "…"
 
 
+def card_lesson(school: School, sent: Sent) -> LessonId:
+    """The lesson whose card belongs to an item; empty where there is none to open: warm-ups, what was brought along."""
+    try:
+        return sent.lesson if school.course.lesson(sent.lesson).cards else LessonId("")
+    except LookupError:
+        return sent.lesson  # a lesson that is gone says so itself
+
+
+def _source(sent: Sent) -> str:
+    """Whom or what an item is from: the tutor, a lesson, or the strategy that a string of mental math trains."""
+    strategy = sent.because.get("strategy") if sent.lesson == MENTAL_MATH else None
+    return str(sent.because.get("by") or strategy or sent.item.lesson_title)
+
+
 def show_item(
     to: ChatId,
     school: School,
@@ -94,8 +111,8 @@ def show_item(
         choices=item.choices,
         figure=item.figure,
         alt=alt_of(item),
-        source="" if quiet or item.lesson == day.lesson else str(sent.because.get("by") or item.lesson_title),
-        lesson=item.lesson,
+        source="" if quiet or item.lesson == day.lesson else _source(sent),
+        lesson=card_lesson(school, sent),
         calculator=item.calculator,
         lead=lead,
         walked=walked,

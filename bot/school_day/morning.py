@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from datetime import date, datetime
 
 import msgspec
@@ -38,7 +38,7 @@ from bot.school.wishes import MORE_TIME, WishKind, adjusted_in, of_kind
 from bot.school_day import assessment, placing, speaking, warm_up
 from bot.school_day.asking import Here
 from bot.school_day.onward import onward
-from bot.vocabulary import ChatId, DayId, Part, TemplateId, Why
+from bot.vocabulary import ChatId, DayId, LessonId, Part, TemplateId, Why
 
 WEEK = 4
 """New lessons of a usual school week."""
@@ -129,37 +129,48 @@ def _warm_up(
             case WarmUp.NUMBER_FACTS:
                 warm_up.make_sheet(s, school, student, day, seed)
             case WarmUp.MENTAL_MATH:
-                fresh += _from(school, student, school.course.mental_math, seed, STRINGS)
+                fresh += strings(school, student, seed)
             case WarmUp.PUZZLE:
                 fresh += _from(school, student, school.course.puzzles, seed, 1)
     return fresh
 
 
+def strings(school: School, student: Student, seed: int) -> list[Fresh]:
+    """The strings of a warm-up: of one strategy, with numbers that the student has met, easy to hard."""
+    return _from(school, student, school.course.mental_math, seed, STRINGS)
+
+
 def _from(
     school: School, student: Student, strategies: Sequence[Strategy], seed: int, count: int
 ) -> list[Fresh]:
-    """Items of one strategy, one that is open by now."""
+    """Items of one strategy, one that is open by now; they climb from easy to hard."""
     met = {lesson.id for lesson in school.course.lessons if lesson.n < student.lesson}
     open_now = [
-        each
+        (each, templates)
         for each in strategies
-        if each.templates and (each.opens_after is None or each.opens_after in met)
+        if (each.opens_after is None or each.opens_after in met) and (templates := _open(school, each, met))
     ]
     if not open_now:
         return []
     chance = random.Random(seed)
-    strategy = chance.choice(open_now)
+    strategy, templates = chance.choice(open_now)
     fresh: list[Fresh] = []
     asked: set[str] = set()
     for n in range(count * 4):
-        template = strategy.templates[(seed + n) % len(strategy.templates)]
+        template = templates[(seed + n) % len(templates)]
         item = draw(school.course, template, chance.getrandbits(30))
         if item.ask not in asked:
             asked.add(item.ask)
             fresh.append(Fresh(Part.WARM_UP, 0, item, Why.MIXED_IN, {"strategy": strategy.title}))
         if len(fresh) == count:
             break
-    return fresh
+    return sorted(fresh, key=lambda each: each.item.level)
+
+
+def _open(school: School, strategy: Strategy, met: Collection[LessonId]) -> list[TemplateId]:
+    """The templates of a strategy whose numbers the student has met: tenths wait for decimals."""
+    found = [(name, school.course.template(name).opens_after) for name in strategy.templates]
+    return [name for name, opens in found if opens is None or opens in met]
 
 
 def push(s: Session, student: Student, school: School, day: SchoolDay, to: ChatId) -> DayReady:

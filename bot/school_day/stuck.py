@@ -24,7 +24,7 @@ from bot.messages import (
 from bot.records import attempts, days, doubts, focus, people
 from bot.records.days import ItemState, SchoolDay, Sent, Stage
 from bot.records.doubts import DoubtKind
-from bot.school.drawing import alt_of, steps_of
+from bot.school.drawing import alt_of, card_lesson, steps_of
 from bot.school_day.asking import Here, show
 from bot.school_day.grading import come_back
 from bot.school_day.onward import onward
@@ -55,7 +55,7 @@ def hint(s: Session, here: Here, sent: Sent, *, in_words: bool = False) -> list[
             n=n,
             out_of=len(hints),
             source=sent.item.lesson_title,
-            lesson=sent.lesson,
+            lesson=card_lesson(here.school, sent),
             show=may_see_solution(fresh),
             asked_in_words=in_words,
             choices=sent.item.choices,
@@ -247,7 +247,7 @@ def about_this(s: Session, here: Here, sent: Sent) -> list[Message]:
             skill=here.school.skill_title(str(because["skill"])) if "skill" in because else "",
             days_since=since if isinstance(since, int) else None,
             examples=() if sent.item.choices else examples(sent.item.key.form),
-            lesson=sent.lesson,
+            lesson=card_lesson(here.school, sent),
             alt=alt_of(sent.item),
         )
     ]

@@ -127,3 +127,19 @@ def test_forty_strategies_of_five_strings_that_vary(course: Course) -> None:
         assert len(strategy.templates) >= 5, strategy.title
         different = {draw(course, name, seed).ask for name in strategy.templates for seed in range(25)}
         assert len(different) >= 40, strategy.title
+
+
+def test_lessons_that_open_a_strategy_or_a_template_are_in_the_course() -> None:
+    course = load_course(Path(__file__).parents[2] / "content")
+    known = {lesson for unit in course.units for lesson in unit.lessons}
+    strategies = (*course.mental_math, *course.puzzles)
+    opens = {each.opens_after for each in strategies}
+    opens |= {course.template(name).opens_after for each in strategies for name in each.templates}
+    assert len(opens) > 10
+    assert opens - {None} <= known
+
+
+def test_strings_have_their_strategy_as_a_hint() -> None:
+    course = load_course(Path(__file__).parents[2] / "content")
+    item = draw(course, "mental-math/make-the-next-ten", 1)
+    assert item.hints == ("Fill up to the ten first, then add what is left.",)

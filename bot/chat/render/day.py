@@ -211,7 +211,7 @@ def item_shown(words: Words, m: ItemShown) -> Rendered:
             has_picture=bool(m.figure),
             steps=m.more_steps and m.part is Part.GUIDED,
         )
-    if m.source and m.part is Part.REVIEW:
+    if m.source and m.lesson and m.part is Part.REVIEW:
         rows.append([lesson_button(words, m.lesson, m.source, m.item)])
     return say(
         join(before, " "), head, ask, steps, walk, buttons=rows, pictures=figure_picture(m.figure, m.alt)

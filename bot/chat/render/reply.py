@@ -163,7 +163,9 @@ def hint_shown(words: Words, m: HintShown) -> Rendered:
         row.append(button(words, "button-hint", f"hint:{m.item}"))
     if m.show:
         row.append(button(words, "button-show", f"show:{m.item}"))
-    rows = [*choice_rows(m.item, m.choices), row, [lesson_button(words, m.lesson, m.source, m.item)]]
+    rows = [*choice_rows(m.item, m.choices), row]
+    if m.lesson:
+        rows.append([lesson_button(words, m.lesson, m.source, m.item)])
     return say(text, buttons=rows)
 
 
@@ -221,7 +223,7 @@ def why_this(words: Words, m: WhyThis) -> Rendered:
         lines.append(words("how-to-type", examples=examples_text(m.examples)))
     if m.alt:
         lines.append(words("why-picture", alt=m.alt))
-    rows = [[lesson_button(words, m.lesson, m.source, m.item)]]
+    rows = [[lesson_button(words, m.lesson, m.source, m.item)]] if m.lesson else []
     rows.append([button(words, "button-report", f"report:{m.item}")])
     return say(*lines, buttons=rows)
 

@@ -94,7 +94,7 @@ day-done-still-open = { $count ->
     [one] One is still open, in case you feel like it.
    *[other] { $count } are still open, in case you feel like it.
   }
-day-done-puzzle = The puzzle stays open till evening.
+day-done-puzzle = What you left of the warm-up stays open till evening.
 day-done-thanks = See you next time.
 button-take-up = Go on after all
 paper-sheet = **On paper.** Do them in any order. Then send your answers with their numbers, several in one message: *3) 1/2  4) -7*
