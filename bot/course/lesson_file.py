@@ -129,7 +129,9 @@ def read_hands_on(
         objective=_one(front, "objective"),
         idea=shown_text(source, found["Task"].text(), found["Task"].line) if "Task" in found else "",
         materials=tuple(_list(front, "materials")),
-        checklist=tuple(bullet.text for bullet in checklist.bullets) if checklist else (),
+        checklist=tuple(
+            shown_text(source, each.text, each.line) for each in (checklist.bullets if checklist else ())
+        ),
         safety=_one(front, "safety"),
         minutes=_whole(source, front, "minutes", 40),
         skills=skills,

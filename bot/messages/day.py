@@ -217,6 +217,8 @@ class DayDone(Message, frozen=True, kw_only=True):
     """More practice is offered."""
     hands_on: str = ""
     """Title of the hands-on lesson that is offered."""
+    task_done: str = ""
+    """Title of the hands-on lesson whose answers came just now: the day's own count was said before."""
     second: str = ""
     """Title of a second lesson, on a good day."""
     catch_up: bool = False

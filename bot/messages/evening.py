@@ -19,6 +19,8 @@ class OpenItem(msgspec.Struct, frozen=True, omit_defaults=True):
     misstep: str = ""
     """The likely misstep in plain words, or `=` and its name where only the checker knows it."""
     answer: str = ""
+    put_right: bool = False
+    """A fresh one of its kind went right on the same day."""
 
 
 class Talk(msgspec.Struct, frozen=True, omit_defaults=True):

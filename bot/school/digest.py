@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date, timedelta
 from typing import Any
 
@@ -20,7 +20,7 @@ from bot.school.closing import study_for
 from bot.school.school import School
 from bot.school.standing import COUNTED, Counts, count_up, day_counts
 from bot.school.wishes import WishKind, in_force, texts, wishes_until
-from bot.vocabulary import ChatId, LessonId, Outcome, Part, Verdict
+from bot.vocabulary import ChatId, ItemId, LessonId, Outcome, Part, Verdict
 
 BREAK = timedelta(days=14)
 """A break from which on the off-season is offered (common practice, no source)."""
@@ -46,7 +46,7 @@ def digest(
     counts = count_up(items, (Part.TEST,) if tested else (Part.REVIEW,))
     missed = [each for each in items if each.outcome is Outcome.UNSOLVED]
     unsolved = [each for each in missed if each.part is Part.TEST] if tested else _worth_telling(missed)
-    told = [open_item(school, each, tried.get(each.id, [])) for each in unsolved[:IN_FULL]]
+    told = _open_items(school, unsolved[:IN_FULL], items, tried)
     sheet = sheets.sheet_of_day(s, day.id)
     late_answers, late_right = _late(s, student, day)
     comes = dates.next_day(s, student, day.date)
@@ -175,8 +175,18 @@ def _worth_telling(unsolved: Sequence[Sent]) -> list[Sent]:
     return sorted(mine, key=lambda each: (each.part is Part.GUIDED, -each.tries, each.place))
 
 
-def open_item(school: School, sent: Sent, tried: Sequence[Attempt]) -> OpenItem:
-    """An unsolved item as a parent reads it."""
+def _open_items(
+    school: School, unsolved: Sequence[Sent], items: Sequence[Sent], tried: Mapping[ItemId, Sequence[Attempt]]
+) -> list[OpenItem]:
+    """Unsolved items as a parent reads them, those last whose fresh one went right on the same day."""
+    right = {each.comeback_of for each in items if each.outcome is Outcome.FIRST_TRY}
+    found = [
+        _open_item(school, each, tried.get(each.id, []), put_right=each.id in right) for each in unsolved
+    ]
+    return sorted(found, key=lambda each: each.put_right)
+
+
+def _open_item(school: School, sent: Sent, tried: Sequence[Attempt], *, put_right: bool) -> OpenItem:
     wrong = [attempt for attempt in tried if attempt.verdict is not Verdict.HELP]
     named = [attempt.misstep for attempt in wrong if attempt.misstep]
     return OpenItem(
@@ -186,6 +196,7 @@ def open_item(school: School, sent: Sent, tried: Sequence[Attempt]) -> OpenItem:
         answered=wrong[-1].typed[:80] if wrong else "",
         misstep=_say(school, sent, named[-1]) if named else "",
         answer=sent.item.answer_shown,
+        put_right=put_right,
     )
 
 
@@ -296,10 +307,11 @@ def week_signs(s: Session, student: Student, on: date) -> str:
 def in_full(s: Session, school: School, day: SchoolDay, to: ChatId, name: str) -> list[Message]:
     """All unsolved items of a day in full, behind the digest's button."""
     tried = attempts.attempts_of_day(s, day.id)
-    missed = [each for each in days.items_of(s, day.id) if each.outcome is Outcome.UNSOLVED]
+    items = days.items_of(s, day.id)
+    missed = [each for each in items if each.outcome is Outcome.UNSOLVED]
     tested = [each for each in missed if each.part is Part.TEST]
     unsolved = tested if day.notes.get("test_counted") else _worth_telling(missed)
-    told = tuple(open_item(school, each, tried.get(each.id, [])) for each in unsolved)
+    told = tuple(_open_items(school, unsolved, items, tried))
     return [OpenInFull(to=to, day=day.id, name=name, items=told)]
 
 

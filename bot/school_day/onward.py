@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import msgspec
 from sqlalchemy.orm import Session
 
 from bot.course.figures import alt
@@ -171,7 +172,9 @@ def _hands_on(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list
         return [show(s, here, day, waiting, lead)]
     days.note_day(s, day, hands_on_done=True)
     days.change_day(s, day.id, stage=Stage.DONE)
-    return [done(s, here, days.day(s, day.id), lead)]
+    task = here.school.course.hands_on_lesson(str(day.notes["hands_on"]))
+    said = done(s, here, days.day(s, day.id), lead)
+    return [msgspec.structs.replace(said, task_done=task.title)]
 
 
 def _guided(s: Session, here: Here, day: SchoolDay, lead: Lead | None) -> list[Message]:

@@ -1,15 +1,18 @@
 """Live lessons on the phone page as a student, and keep what stands in the chat, to be read from start to end.
 
-    python tests/browser/read_lessons.py FOLDER LESSON [LESSON ...]
+    python tests/browser/read_lessons.py FOLDER LESSON [LESSON ...] [--day 2]
 
-A lesson is its name, or a unit's number for all of its lessons. Each is lived on a first morning of its own: the
-student is placed there with all earlier tests behind, the tutor gives one item of every template, and the student
-misses some of them twice, looks at the solution, and answers the others right. Writes LESSON.png into the folder:
-the chat at phone width, cut into columns side by side.
+A lesson is its name, that of a hands-on lesson as well, or a unit's number for all of its lessons. Each is lived on
+a first morning of its own: the student is placed there with all earlier tests behind, the tutor gives one item of
+every template, and the student misses some of them twice, looks at the solution, and answers the others right.
+`--day 2` lives the second day of lessons that take two, and passes over the others. A hands-on lesson is lived on a
+light day, after a small review. Writes LESSON.png (LESSON-2.png) into the folder: the chat at phone width, cut into
+columns side by side.
 """
 
 from __future__ import annotations
 
+import argparse
 import asyncio
 import json
 import sys
@@ -31,10 +34,10 @@ from support.living import GO, Life, text_of  # noqa: E402  # the tests' folder 
 from support.page import browser_page  # noqa: E402  # as above
 
 from bot import demo  # noqa: E402  # as above
-from bot.app import build_demo  # noqa: E402  # as above
+from bot.app import Demo, build_demo  # noqa: E402  # as above
 from bot.course.draw import draw  # noqa: E402  # as above
 from bot.course.item import plain_text  # noqa: E402  # as above
-from bot.course.lesson import Lesson  # noqa: E402  # as above
+from bot.course.lesson import HandsOn, Lesson  # noqa: E402  # as above
 from bot.course.usable import usable_course  # noqa: E402  # as above
 from bot.course.year import Course  # noqa: E402  # as above
 from bot.planner.plan import DayKind  # noqa: E402  # as above
@@ -48,13 +51,15 @@ WREN = int(demo.WREN.chat)
 WIDE, TALL = 390, 1560
 """A phone's width, and how tall a column may be, in pixels of the page."""
 MOST_ACTS = 80
+FEW = 4
+"""Review items of a light day before a hands-on lesson."""
 MISSED = (2, 6)
 """Which of the lesson's items are missed, counted from 1."""
 LAST_WORDS = "See you next time."
 
 
-def place(life: Life, course: Course, lesson: Lesson) -> None:
-    """Put the student at the lesson, and give one item of each of its templates, as a tutor would."""
+def place(life: Life, course: Course, lesson: Lesson, day: int = 1) -> None:
+    """Put the student at a day of the lesson, and give one item of each of its templates, as a tutor would."""
     at = demo.START
     with transaction(life.engine) as s:
         wren, ines = (people.who(s, phone.chat) for phone in (demo.WREN, demo.INES))
@@ -63,13 +68,9 @@ def place(life: Life, course: Course, lesson: Lesson) -> None:
         s.execute(
             update(StudentRow)
             .where(StudentRow.id == student)
-            .values(lesson=lesson.n, review_items=len(lesson.templates))
+            .values(lesson=lesson.n, sitting=day, review_items=len(lesson.templates))
         )
-        s.add_all(
-            _handed_in(student, test.n, at - timedelta(days=60 + test.n))
-            for test in course.tests
-            if course.lesson(test.after).n < lesson.n
-        )
+        s.add_all(_tests_behind(course, student, lesson.n))
         items = [draw(course, each.id, seed) for seed, each in enumerate(lesson.templates, start=1)]
         given = [
             wishes.Wish(
@@ -83,6 +84,37 @@ def place(life: Life, course: Course, lesson: Lesson) -> None:
         wishes.confirm(s, wishes.propose(s, ines.id, "give", given, at), at)
 
 
+def place_at_task(life: Life, course: Course, task: HandsOn) -> None:
+    """Put the student behind the lesson after which a hands-on lesson is offered, with all earlier ones done."""
+    with transaction(life.engine) as s:
+        wren = people.who(s, demo.WREN.chat)
+        assert wren is not None
+        student = wren.speaking
+        lesson = course.lesson(task.after).n + 1
+        s.execute(update(StudentRow).where(StudentRow.id == student).values(lesson=lesson, review_items=FEW))
+        s.add_all(_tests_behind(course, student, lesson))
+        before = course.hands_on[: course.hands_on.index(task)]
+        s.add_all(
+            SchoolDayRow(
+                student_id=student,
+                date=(demo.START - timedelta(days=7 + n)).date(),
+                kind=DayKind.LIGHT,
+                stage=Stage.DONE,
+                notes=json.dumps({"hands_on": each.id, "hands_on_done": True}),
+                opened_at=demo.START - timedelta(days=7 + n),
+            )
+            for n, each in enumerate(before)
+        )
+
+
+def _tests_behind(course: Course, student: int, lesson: int) -> list[SchoolDayRow]:
+    return [
+        _handed_in(student, test.n, demo.START - timedelta(days=60 + test.n))
+        for test in course.tests
+        if course.lesson(test.after).n < lesson
+    ]
+
+
 def _handed_in(student: int, test: int, at: datetime) -> SchoolDayRow:
     notes = json.dumps({"test": test, "handed_in": True})
     return SchoolDayRow(
@@ -90,8 +122,19 @@ def _handed_in(student: int, test: int, at: datetime) -> SchoolDayRow:
     )
 
 
-async def live_through(life: Life, lesson: Lesson) -> None:
-    """Go through the morning; a few of the lesson's items are missed twice, then answered right."""
+async def live_task(life: Life, task: HandsOn) -> None:
+    """Do the light day, open its hands-on lesson, and send the answers."""
+    await live_through(life, task)
+    await life.presses(WREN, "Show me what to do")
+    await life.quiet(WREN)
+    shown = life.from_bot(WREN)[-1]
+    assert task.title in text_of(shown), f"another task came: {text_of(shown)}"
+    await life.presses(WREN, shown["reply_markup"]["inline_keyboard"][0][0]["text"])
+    await live_through(life, task)
+
+
+async def live_through(life: Life, lesson: Lesson | HandsOn) -> None:
+    """Go on to the day's end; a few of the lesson's items are missed twice, then answered right."""
     asked: list[int] = []
     shown: set[int] = set()
     for _ in range(MOST_ACTS):
@@ -148,38 +191,61 @@ def in_columns(picture: Image.Image) -> Image.Image:
     return sheet
 
 
-def chosen(course: Course, names: list[str]) -> list[Lesson]:
-    """The lessons that are meant, in the order of the year."""
+def chosen(course: Course, names: list[str], day: int) -> list[Lesson | HandsOn]:
+    """The lessons that are meant, in the order of the year, hands-on lessons last."""
     units = {name.zfill(2) for name in names if name.isdecimal()}
-    return [
+    lessons = [
         each
         for each in course.lessons
-        if each.id in names or any(f"unit-{unit}" in str(each.file) for unit in units)
+        if (each.id in names or any(f"unit-{unit}" in str(each.file) for unit in units))
+        and len(each.cards) >= day
     ]
+    return [*lessons, *(each for each in course.hands_on if each.id in names and day == 1)]
 
 
-async def main(folder: Path, names: list[str]) -> None:
+async def live_one(
+    page: Page, running: Demo, course: Course, lesson: Lesson | HandsOn, day: int
+) -> Image.Image:
+    """Live a lesson on a morning of its own, and picture the student's chat."""
+    life = Life(running)
+    try:
+        if isinstance(lesson, HandsOn):
+            place_at_task(life, course, lesson)
+            await life.clock("friday")
+            await live_task(life, lesson)
+        else:
+            place(life, course, lesson, day)
+            await life.clock("morning")
+            await live_through(life, lesson)
+        return await chat_picture(page, running.served.address)
+    finally:
+        await life.close()
+
+
+async def main(folder: Path, names: list[str], day: int) -> None:
     """Live the lessons one after another, with one browser."""
     course, _ = usable_course(Path("content"))
     async with browser_page("about:blank", WIDE, 844) as page:
-        for lesson in chosen(course, names):
+        for lesson in chosen(course, names, day):
             with tempfile.TemporaryDirectory() as scratch:
                 async with build_demo(Path(scratch), paced=False) as running:
-                    life = Life(running)
                     try:
-                        place(life, course, lesson)
-                        await life.clock("morning")
-                        await live_through(life, lesson)
-                        picture = await chat_picture(page, running.served.address)
+                        picture = await live_one(page, running, course, lesson, day)
                     except AssertionError as trouble:
                         print(f"{lesson.id}: {trouble}", flush=True)
                         continue
-                    finally:
-                        await life.close()
-            in_columns(picture).save(folder / f"{lesson.id}.png")
-            print(folder / f"{lesson.id}.png", flush=True)
+            path = folder / (f"{lesson.id}.png" if day == 1 else f"{lesson.id}-{day}.png")
+            in_columns(picture).save(path)
+            print(path, flush=True)
 
 
 if __name__ == "__main__":
-    Path(sys.argv[1]).mkdir(parents=True, exist_ok=True)
-    asyncio.run(main(Path(sys.argv[1]), sys.argv[2:]))
+    parser = argparse.ArgumentParser(
+        description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter
+    )
+    parser.add_argument("folder", type=Path)
+    parser.add_argument("lessons", nargs="+")
+    parser.add_argument("--day", type=int, choices=(1, 2), default=1)
+    given = parser.parse_args()
+    given.folder.mkdir(parents=True, exist_ok=True)
+    asyncio.run(main(given.folder, given.lessons, given.day))

@@ -102,3 +102,25 @@ def test_any_day_can_be_asked_for_with_its_week_and_a_day_without_school_says_so
     assert only(WeekPicture, tove.presses("week", digest.day)).monday == "2026-09-14"
     missing = tove.types("/digest wren 13 sep")
     assert any(isinstance(each, NoDay) for each in missing) and words_of(missing)
+
+
+def test_a_miss_whose_fresh_one_went_right_is_told_so(group: Group, wren: Somebody, tove: Somebody) -> None:
+    first = wren.gets_to_review()
+    wren.presses("hint", first.id)
+    for _ in range(2):
+        wren.presses("hint", first.id)
+    wren.presses("show", first.id)
+    wren.presses("go", wren.day().id)
+    for _ in range(40):
+        shown = [each for each in wren.items(Part.REVIEW) if each.state == "shown"]
+        wren.answers(shown[0]) if shown else wren.presses("go", wren.day().id)
+        if wren.day().stage == "done":
+            break
+    (fresh,) = [each for each in wren.items(Part.REVIEW) if each.comeback_of == first.id]
+    assert fresh.outcome == "first-try"
+
+    digest = evening(group)
+    assert [(each.item, each.put_right) for each in digest.open_items] == [(first.id, True)]
+    assert "a fresh one like it went right" in words_of([digest])
+    assert "otro parecido salió bien" in words_of([digest], "es")
+    assert "Still open" not in words_of([digest])

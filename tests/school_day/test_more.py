@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from support.group import Somebody, only, wrong_answer
+from support.steering import words_of
 
 from bot import demo
 from bot.messages import (
@@ -17,6 +18,7 @@ from bot.messages import (
 )
 from bot.records import people
 from bot.records.base import transaction
+from bot.vocabulary import Part
 
 
 def student_of(wren: Somebody):
@@ -134,3 +136,9 @@ def test_hands_on_lesson_is_offered_on_its_light_day_only(wren: Somebody) -> Non
 
     assert done.hands_on == shown.title
     assert only(ItemShown, wren.presses("answers", wren.day().id)).part == "hands-on"
+    said = [wren.answers(each) for each in wren.items(Part.HANDS_ON)]
+    end = only(DayDone, said[-1])
+    assert end.task_done == shown.title and not end.hands_on
+    text = words_of([end])
+    assert f"All your answers for {shown.title} are in." in text
+    assert "at first go" not in text, "the day's count was said before"

@@ -255,7 +255,9 @@ def set_done(words: Words, m: SetDone) -> Rendered:
 def day_done(words: Words, m: DayDone) -> Rendered:
     """How the day went, and what stands open."""
     counts = {"first": m.first_try, "later": m.later_try, "out_of": m.out_of}
-    if m.enough:
+    if m.task_done:
+        lines = [words("day-done-task", title=m.task_done)]
+    elif m.enough:
         lines = [words("day-done-enough", **counts)]
     elif not m.out_of:
         lines = [words("day-done-none")]
@@ -263,7 +265,7 @@ def day_done(words: Words, m: DayDone) -> Rendered:
         lines = [words("day-done-more", **counts)]
     else:
         lines = [words("day-done-all", **counts)]
-    if m.comes_back:
+    if m.comes_back and not m.task_done:
         lines.append(words("day-done-comes-back", count=m.comes_back))
     if m.still_open:
         lines.append(words("day-done-still-open", count=m.still_open))

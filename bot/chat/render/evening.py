@@ -113,7 +113,9 @@ def _facts_of_the_day(words: Words, m: Digest) -> list[Text]:
 def _open_items(words: Words, m: Digest) -> list[Text]:
     lines = []
     for item in m.open_items:
-        line = words("digest-open", title=item.title, ask=_one_line(item.ask))
+        line = words(
+            "digest-put-right" if item.put_right else "digest-open", title=item.title, ask=_one_line(item.ask)
+        )
         if item.answered:
             line = line + " " + words("digest-answered", name=m.name, answered=bold(item.answered))
         lines.append(line)

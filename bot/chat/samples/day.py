@@ -227,6 +227,9 @@ SAMPLES: tuple[Message, ...] = (
         hands_on="A number line across the room",
         second="Order of operations",
     ),
+    DayDone(
+        to=TO, day=DAY, first_try=8, later_try=0, open=0, out_of=8, task_done="A number line across the room"
+    ),
     ExtraDone(to=TO, day=DAY, right=9, out_of=10),
     NothingToPractise(to=TO),
     NothingToPractise(to=TO, titles=("Order of operations", "Negative numbers")),

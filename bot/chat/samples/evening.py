@@ -76,7 +76,9 @@ SAMPLES: tuple[Message, ...] = (
         unsolved=2,
         open_items=(
             OPEN,
-            OpenItem(item=ItemId(41), title="Negative numbers", ask="Which is greater, -8 or -3?"),
+            OpenItem(
+                item=ItemId(41), title="Negative numbers", ask="Which is greater, -8 or -3?", put_right=True
+            ),
         ),
         more_open=1,
         talk=(TALK, Talk(skill="order-integers", title="Negative numbers", item=ItemId(41), ask="")),

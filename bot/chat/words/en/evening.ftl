@@ -27,6 +27,7 @@ digest-tries = { $later ->
    *[other] The { $later } later ones took { $tries } tries in all.
   }
 digest-open = Still open, from *{ $title }*: { $ask }
+digest-put-right = One from *{ $title }* got away, and a fresh one like it went right: { $ask }
 digest-answered = { $name } wrote { $answered }.
 digest-may = Looks like this may be behind it: { $say }
 digest-more-open = { $count ->

@@ -97,7 +97,8 @@ day-done-still-open = { $count ->
     [one] Queda uno abierto, por si te apetece.
    *[other] Quedan { $count } abiertos, por si te apetecen.
   }
-day-done-puzzle = El acertijo sigue abierto hasta la tarde.
+day-done-puzzle = Lo que dejaste del calentamiento sigue abierto hasta la tarde.
+day-done-task = Ya están todas tus respuestas de *{ $title }*.
 day-done-hands-on = Hay algo para hacer con las manos, si quieres: *{ $title }*.
 day-done-second = Fue bien y queda tiempo. Si quieres: *{ $title }*.
 day-done-thanks = Hasta la próxima.

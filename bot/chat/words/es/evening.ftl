@@ -27,6 +27,7 @@ digest-tries = { $later ->
    *[other] Los { $later } de otro intento llevaron { $tries } en total.
   }
 digest-open = Sigue abierto, de *{ $title }*: { $ask }
+digest-put-right = Uno de *{ $title }* se escapó, y otro parecido salió bien: { $ask }
 digest-answered = { $name } escribió { $answered }.
 digest-may = Parece que detrás puede estar esto: { $say }
 digest-more-open = { $count ->
