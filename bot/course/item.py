@@ -68,6 +68,11 @@ class Item:
         """The answer as people read it: as stored, and thousands apart where it is one number."""
         return grouped(self.key.answer) if self.key.form in _ONE_NUMBER else self.key.answer
 
+    @property
+    def unit_shown(self) -> str:
+        """The unit that is said behind the answer: empty where there is none, or where buttons say it themselves."""
+        return "" if self.choices else self.key.unit or ""
+
 
 _ONE_NUMBER = frozenset(
     ("number", "decimal", "decimal-rounded", "whole", "integer", "money", "quantity", "quantity-exact-unit")

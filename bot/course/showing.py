@@ -41,7 +41,7 @@ def item_as_text(item: Item) -> str:
         lines.append(wrapped(f"[picture: {figures.alt(item.figure)}]"))
     if item.choices:
         lines.append("   ".join(f"[{choice}]" for choice in item.choices))
-    unit = f" {key.unit}" if key.unit and not item.choices else ""  # a button says its unit itself
+    unit = f" {item.unit_shown}" if item.unit_shown else ""
     lines.append(
         f"  answer    {key.answer}{unit}   ({key.form}{', the form is the skill' if key.form_is_the_skill else ''})"
     )

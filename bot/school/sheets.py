@@ -138,6 +138,6 @@ def _row(number: int, item: Item, lesson: LessonId | None) -> SheetRow:
         lines=0 if item.choices else LINES[item.level],
         calculator=item.calculator,
         answer=item.answer_shown,
-        unit=item.key.unit or "",
+        unit=item.unit_shown,
         steps=steps_of(item),
     )

@@ -117,7 +117,7 @@ def show_solution(s: Session, here: Here, sent: Sent) -> list[Message]:
             ask=sent.item.ask,
             steps=steps_of(sent.item),
             answer=sent.item.answer_shown,
-            unit=sent.item.key.unit or "",
+            unit=sent.item.unit_shown,
             comes_back=comes_back,
             figure=sent.item.figure,
             alt=alt_of(sent.item),

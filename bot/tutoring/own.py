@@ -209,7 +209,7 @@ def _propose_items(
 
 
 def _item_line(item: Item) -> Line:
-    answer = f"{item.answer_shown} {item.key.unit or ''}".strip()
+    answer = f"{item.answer_shown} {item.unit_shown}".strip()
     if item.choices:
         return Line(
             "line-own-choice", {"ask": short(item.ask, 200), "answer": answer, "names": list(item.choices)}

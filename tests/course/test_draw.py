@@ -107,3 +107,11 @@ def test_text_comes_apart_into_runs() -> None:
         (RunKind.WORDS, "."),
     ]
     assert plain_text(text) == "Take the whole of 3/4, then stop."
+
+
+def test_button_that_says_its_unit_leaves_none_to_be_said() -> None:
+    pressed = draw(COURSE, "area-of-parallelograms-and-triangles/same-base-same-height", 3)
+    typed = draw(COURSE, "adding-subtracting-and-multiplying-whole-numbers/market-money", 3)
+    assert pressed.answer_shown.endswith(" square inches")
+    assert (pressed.key.unit, pressed.unit_shown) == ("square inches", "")
+    assert typed.unit_shown == typed.key.unit == "coins"
