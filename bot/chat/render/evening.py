@@ -126,7 +126,7 @@ def _open_items(words: Words, m: Digest) -> list[Text]:
 
 def _one_line(text: str) -> Text:
     line = " ".join(typographic(text).split())
-    return plain(line if len(line) <= 160 else line[:159].rstrip() + "…")
+    return plain(line if len(line) <= 160 else line[:159].rpartition(" ")[0] + " …")
 
 
 def _talk(words: Words, m: Digest) -> Text:

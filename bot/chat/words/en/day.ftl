@@ -203,7 +203,7 @@ button-answers = { $count ->
    *[other] Send the answers
   }
 day-done-task = All your answers for *{ $title }* are in.
-day-done-hands-on = There is something to do with your hands, if you like: *{ $title }*.
+day-done-hands-on = There is something to do with your hands, if you like: *{ $title }*
 day-done-second = It went well and there is time left. If you like: *{ $title }*.
 extra-done = { $right } of { $out_of } of those you asked for. It all helps, and none of it counts against you.
 nothing-to-practise = There is nothing to practise yet. It comes with the first lessons.

@@ -99,7 +99,7 @@ day-done-still-open = { $count ->
   }
 day-done-puzzle = Lo que dejaste del calentamiento sigue abierto hasta la tarde.
 day-done-task = Ya están todas tus respuestas de *{ $title }*.
-day-done-hands-on = Hay algo para hacer con las manos, si quieres: *{ $title }*.
+day-done-hands-on = Hay algo para hacer con las manos, si quieres: *{ $title }*
 day-done-second = Fue bien y queda tiempo. Si quieres: *{ $title }*.
 day-done-thanks = Hasta la próxima.
 button-take-up = Seguir a pesar de todo
