@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from pint import UnitRegistry
+from support.courses import whole_course
 
 from bot.answers import Key, judge
 from bot.course.draw import draw
@@ -130,7 +131,7 @@ def test_forty_strategies_of_five_strings_that_vary(course: Course) -> None:
 
 
 def test_lessons_that_open_a_strategy_or_a_template_are_in_the_course() -> None:
-    course = load_course(Path(__file__).parents[2] / "content")
+    course = whole_course()
     known = {lesson for unit in course.units for lesson in unit.lessons}
     strategies = (*course.mental_math, *course.puzzles)
     opens = {each.opens_after for each in strategies}
@@ -140,6 +141,6 @@ def test_lessons_that_open_a_strategy_or_a_template_are_in_the_course() -> None:
 
 
 def test_strings_have_their_strategy_as_a_hint() -> None:
-    course = load_course(Path(__file__).parents[2] / "content")
+    course = whole_course()
     item = draw(course, "mental-math/make-the-next-ten", 1)
     assert item.hints == ("Fill up to the ten first, then add what is left.",)
