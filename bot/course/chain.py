@@ -56,10 +56,13 @@ def example_faults(steps: tuple[Step, ...]) -> Iterator[Problem]:
     yield from _lines(steps, [0] * len(steps), [step.write for step in steps], solution)
 
 
+_THOUSANDS = re.compile(r"(?<=\d),(?=\d{3}(?!\d))")
+
+
 def read_plain(shown: str) -> Tree | None:
     """Read maths back from how it is shown; None where it is no maths (money, remainders, words)."""
     try:
-        return read_once(re.sub(r"(?<=\d),(?=\d{3}(?!\d))", "", shown))
+        return read_once(_THOUSANDS.sub("", shown) if "," in shown else shown)
     except Unreadable:
         return None
 

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from dataclasses import dataclass, field
 
 from bot.answers.key import Key
 from bot.course.faults import CourseErrors, Fault
-from bot.course.fill import Draw
+from bot.course.fill import Draw, Known
 from bot.course.item import Item
 from bot.course.lesson import Template
 from bot.course.make_item import Drawn, Making, Thrown
@@ -26,8 +27,15 @@ OWN = 200
 """Draws of what is left open, where some numbers are given."""
 
 
-Made = dict[tuple[tuple[tuple[str, Worth], ...], tuple[tuple[str, str], ...]], Drawn | Thrown]
-"""What came of numbers and words."""
+@dataclass(frozen=True, slots=True)
+class Before:
+    """What came of earlier draws of a template, for a proof that draws hundreds of times.
+
+    `made` holds what was made of numbers and words; leave it None where chance also mixes the buttons.
+    """
+
+    made: dict[tuple[object, ...], Drawn | Thrown] | None
+    known: Known = field(default_factory=Known)
 
 
 def draw(course: Course, template: TemplateId, seed: int) -> Item:
@@ -113,12 +121,11 @@ def try_once(
     prepared: Prepared,
     seed: int,
     attempt: int,
-    made: Made | None = None,
+    before: Before | None = None,
 ) -> Drawn | Thrown:
     """One attempt at a seed: an item, or why this draw doesn't do.
 
-    `made` keeps what was made of the same numbers and words before, for a proof that draws hundreds of times: it gets
-    the very same object again, with the seed of the first. Leave it out where chance also mixes the buttons.
+    With `before` the same numbers and words give the very same object again, with the seed of the first.
     """
     chance = Chance(f"{prepared.template.id}/{seed}/{attempt}")
     words: dict[str, str] = {}
@@ -133,12 +140,14 @@ def try_once(
         return Thrown("where")
     except Undefined as undefined:
         return Thrown("undefined", undefined.kind)
-    key = (tuple(letters.items()), tuple(words.items()))
+    draw_ = _draw_of(course, prepared, letters, words, before.known if before else None)
+    made = before.made if before else None
+    key = (*draw_.marks.values(), *words.values())
     if made is not None and key in made:
         return made[key]
     found: Drawn | Thrown
     try:
-        found = Making(course, prepared, _draw_of(course, prepared, letters, words), chance).item(seed)
+        found = Making(course, prepared, draw_, chance).item(seed)
     except Undefined as undefined:
         found = Thrown("undefined", undefined.kind)
     if made is not None:
@@ -147,9 +156,20 @@ def try_once(
 
 
 def _draw_of(
-    course: Course, prepared: Prepared, letters: Mapping[str, Worth], words: Mapping[str, str]
+    course: Course,
+    prepared: Prepared,
+    letters: Mapping[str, Worth],
+    words: Mapping[str, str],
+    known: Known | None = None,
 ) -> Draw:
-    return Draw(letters, words, prepared.decimals, course.plurals, row_texts=prepared.row_texts)
+    return Draw(
+        letters,
+        words,
+        prepared.decimals,
+        course.plurals,
+        row_texts=prepared.row_texts,
+        known=known or Known(),
+    )
 
 
 def _names_a_number(case: Case) -> bool:

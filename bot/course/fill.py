@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
+from typing import Any, TypeVar
 
 from bot.course.item import grouped
 from bot.course.prepared import Case, Slot, Text
@@ -35,9 +36,27 @@ from bot.maths.tree import (
 from bot.maths.value import SHOWN_AS, Undefined, value
 
 
+Found = TypeVar("Found")
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """What the maths of a template came to, by tree and by the numbers of the letters that stand in it.
+
+    Trees are told apart by identity: those that are known are kept, so that no other can take their place.
+    """
+
+    trees: dict[int, tuple[Tree, tuple[str, ...], dict[tuple[object, ...], Any]]] = field(default_factory=dict)
+    numbers: dict[tuple[str, object], Tree] = field(default_factory=dict)
+    """The trees that write the letters' numbers."""
+    answers: dict[int, Tree] = field(default_factory=dict)
+
+
 @dataclass(frozen=True)
 class Draw:
-    """What one draw gave: numbers for letters, words for slots, and which letters are shown as decimals."""
+    """What one draw gave: numbers for letters, words for slots, and which letters are shown as decimals.
+
+    `known` may be shared by draws of one template, for a proof that draws hundreds of times.
+    """
 
     letters: Mapping[str, Worth]
     words: Mapping[str, str]
@@ -47,13 +66,43 @@ class Draw:
     answer_text: str = ""
     row_texts: Mapping[str, Text] = field(default_factory=dict)
     """Drawn words that hold maths themselves, taken apart."""
+    known: Known = field(default_factory=Known, compare=False, repr=False)
+
+    def once(self, question: str, work: Callable[[Tree], Found], tree: Tree) -> Found:
+        """What `work` makes of the tree, done once for the same numbers of the letters that stand in it.
+
+        A formula holds one or two letters of many, so that another draw has often met its numbers already.
+        """
+        kept = self.known.trees.get(id(tree))
+        if kept is None:
+            kept = self.known.trees[id(tree)] = tree, _names_in(tree), {}
+        _, names, found = kept
+        key = (question, *map(self.marks.get, names))
+        if key not in found:
+            found[key] = work(tree)
+        answer: Found = found[key]
+        return answer
+
+    @cached_property
+    def marks(self) -> Mapping[str, object]:
+        """What tells one number of a letter from another, and one answer from another."""
+        marks = {name: mark_of(worth) for name, worth in self.letters.items()}
+        if self.answer is not None:
+            self.known.answers[id(self.answer)] = self.answer  # kept, like a tree
+            marks["answer"] = (id(self.answer), self.answer_text)
+        return marks
 
     @cached_property
     def _numbers(self) -> Mapping[str, Tree]:
-        numbers = {
-            name: as_tree(worth, decimal=name in self.decimals) for name, worth in self.letters.items()
-        }
+        numbers = {name: self._number(name, worth) for name, worth in self.letters.items()}
         return numbers if self.answer is None else {**numbers, "answer": self.answer}
+
+    def _number(self, name: str, worth: Worth) -> Tree:
+        key = (name, self.marks[name])
+        kept = self.known.numbers.get(key)
+        if kept is None:
+            kept = self.known.numbers[key] = as_tree(worth, decimal=name in self.decimals)
+        return kept
 
     def tree(self, tree: Tree) -> Tree:
         """The tree with the numbers in; letters that weren't drawn stay."""
@@ -69,17 +118,23 @@ class Draw:
             except Undefined:  # it holds the answer, or a letter that stays one
                 return tree
             if isinstance(worth, Fraction):
-                return number(worth, decimal=bool(letters_in(written) & self.decimals))
+                return number(worth, decimal=not self.decimals.isdisjoint(letters_of(written)))
         return rebuilt(tree, lambda below: self._worked_out(below, below))
 
     def show(self, tree: Tree) -> str:
         """The tree as people read it, thousands apart."""
-        if self.answer_text and type(tree).__name__ == "TheAnswer":
+        if self.answer_text and type(tree) is TheAnswer:
             return self.answer_text
-        return grouped(plain(self.tree(tree)))
+        return self.once("show", self._show, tree)
+
+    def _show(self, tree: Tree) -> str:
+        return grouped(self.bare(tree))
 
     def bare(self, tree: Tree) -> str:
         """As `show`, thousands not apart: for keys and figures, which programs read."""
+        return self.once("bare", self._bare, tree)
+
+    def _bare(self, tree: Tree) -> str:
         return plain(self.tree(tree))
 
     def text(self, text: Text, marks: bool = True, apart: bool = True) -> str:
@@ -112,30 +167,52 @@ class Draw:
 
     def worth(self, tree: Tree) -> Worth:
         """The number, or list of numbers, that the tree stands for. Raises Undefined."""
-        letters: Mapping[str, Worth] = self.letters
-        # An answer such as 2:3 has no value of its own, so it is bound only where it is named.
-        if self.answer is not None and any(isinstance(one, TheAnswer) for one in every(tree)):
-            letters = {**letters, "answer": value(self.answer)}
-        return work_out(tree, letters)
+        return self.once("worth", self._worth, tree)
 
-    @cached_property
-    def _essences(self) -> dict[int, tuple[Tree, object]]:
-        """By the tree's identity, which stays its own as long as the tree is kept here."""
-        return {}
+    def _worth(self, tree: Tree) -> Worth:
+        # An answer such as 2:3 has no value of its own, so it is bound only where it is named.
+        if self.answer is not None and "answer" in _names_in(tree):
+            return work_out(tree, {**self.letters, "answer": value(self.answer)})
+        return work_out(tree, self.letters)
 
     def essence(self, tree: Tree) -> object:
         """What decides whether two answers are the same thing: see `same_thing`. Raises Undefined."""
-        kept = self._essences.get(id(tree))
-        if kept is None:
-            kept = self._essences[id(tree)] = tree, _essence(tree, self)
-        return kept[1]
+        return self.once("essence", self._essence, tree)
+
+    def _essence(self, tree: Tree) -> object:
+        return _essence(tree, self)
+
+    def holds(self, when: Tree) -> bool:
+        """Whether conditions are true of these numbers. Raises Undefined."""
+        return self.once("holds", self._holds, when)
+
+    def _holds(self, when: Tree) -> bool:
+        return is_true(when, self.letters)
 
     def case(self, cases: tuple[Case, ...]) -> Tree | Text | None:
         """What the first case that holds gives; None if none does."""
         for case in cases:
-            if case.when is None or is_true(case.when, self.letters):
+            if case.when is None or self.holds(case.when):
                 return case.gives
         return None
+
+
+def mark_of(worth: Worth) -> object:
+    """A number, or a list of them, as whole numbers that hash quickly: 3, (3, 4) for 3/4, a tuple of these."""
+    if isinstance(worth, tuple):
+        return ("list", *map(mark_of, worth))
+    return worth.numerator if worth.denominator == 1 else (worth.numerator, worth.denominator)
+
+
+letters_of = remembered(letters_in)
+"""As `letters_in`, of a template's own trees."""
+
+
+@remembered
+def _names_in(tree: Tree) -> tuple[str, ...]:
+    """The letters whose numbers decide what becomes of the tree, and `answer` where it names that."""
+    named = any(isinstance(one, TheAnswer) for one in every(tree))
+    return (*sorted(letters_in(tree)), *(("answer",) if named else ()))
 
 
 @remembered
@@ -152,7 +229,7 @@ def key_text(form: str, places: int | None, tree: Tree, draw: Draw) -> str:
     Raises Undefined where the formula has no value.
     """
     match tree:
-        case Equation((Letter() as letter, right)) if form == "equation-solution" and not letters_in(
+        case Equation((Letter() as letter, right)) if form == "equation-solution" and not letters_of(
             right
         ) - set(draw.letters):
             return f"{letter.name} = {key_text('number', None, right, draw)}"
@@ -171,7 +248,7 @@ def key_text(form: str, places: int | None, tree: Tree, draw: Draw) -> str:
             )
         case Inequality():
             return draw.bare(tree)
-    if any(isinstance(one, (Pi, Root)) for one in every(tree)):
+    if _has_pi_or_root(tree):
         return draw.bare(tree)
     worth = draw.worth(tree)
     if isinstance(worth, tuple):
@@ -190,9 +267,17 @@ def _one(tree: Tree, draw: Draw) -> Fraction:
 
 
 def _is_decimal(tree: Tree, draw: Draw) -> bool:
-    return bool(letters_in(tree) & draw.decimals) or any(
-        isinstance(one, Number) and one.places for one in every(tree)
-    )
+    return not draw.decimals.isdisjoint(letters_of(tree)) or _has_places(tree)
+
+
+@remembered
+def _has_pi_or_root(tree: Tree) -> bool:
+    return any(isinstance(one, (Pi, Root)) for one in every(tree))
+
+
+@remembered
+def _has_places(tree: Tree) -> bool:
+    return any(isinstance(one, Number) and one.places for one in every(tree))
 
 
 def _number_text(form: str, places: int | None, number_: Fraction, decimal: bool) -> str:
@@ -230,6 +315,10 @@ def same_thing(one: Tree, other: Tree, draw: Draw) -> bool:
 def same_numbers(one: Tree, other: Tree) -> bool:
     """As `same_thing`, for maths whose numbers are in."""
     try:
+        return value(one) == value(other)
+    except Undefined:
+        pass  # a letter, or more than one number
+    try:
         return same_thing(one, other, Draw({}, {}, frozenset(), {}))
     except Undefined:
         return False
@@ -250,7 +339,7 @@ def _essence(tree: Tree, draw: Draw) -> object:
             return _one(top, draw) / _one(bottom, draw) if _one(bottom, draw) else (0, 0)
         case Mixed():
             return value(tree)
-    free = sorted(letters_in(tree) - set(draw.letters))
+    free = sorted(letters_of(tree) - draw.letters.keys())
     if not free:
         try:
             return draw.worth(tree)

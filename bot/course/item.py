@@ -82,6 +82,8 @@ _LONG = re.compile(r"(?<![\d.,])(?<!\.\()(?<!\.\d\()(?<!\.\d\d\()\d{4,}(?![\d]*\
 
 def grouped(shown: str) -> str:
     """Whole numbers of four digits and more with their thousands apart: 47305 as 47,305."""
+    if len(shown) < 4:
+        return shown
     return _LONG.sub(lambda found: f"{int(found[0]):,}" if found[0][0] != "0" else found[0], shown)
 
 

@@ -8,7 +8,7 @@ from fractions import Fraction
 from functools import cached_property
 
 from bot.answers.key import Key, Misstep, tells_of_pi
-from bot.course.fill import Draw, is_formula, key_text, same_thing
+from bot.course.fill import Draw, is_formula, key_text, letters_of, same_thing
 from bot.course.fill_figure import fill_figure
 from bot.course.item import Item, Step, grouped, runs
 from bot.course.prepare import read_once
@@ -18,7 +18,7 @@ from bot.course.words import as_tree
 from bot.course.year import Course
 from bot.maths.read import Unreadable
 from bot.maths.show import plain
-from bot.maths.tree import Call, Tree, letters_in, number
+from bot.maths.tree import Call, Tree, number
 from bot.maths.value import Undefined
 
 
@@ -146,14 +146,17 @@ class Making:
             return _Answer(self.draw.text(gives, marks=False, apart=apart), None)
         if self.recipe.form == "choice":
             return _Answer(self._button(gives), gives)
-        return _Answer(key_text(self.recipe.form, self.recipe.places, gives, self.draw), gives)
+        return _Answer(self.draw.once("answer", self._key_text, gives), gives)
+
+    def _key_text(self, gives: Tree) -> str:
+        return key_text(self.recipe.form, self.recipe.places, gives, self.draw)
 
     def _button(self, gives: Tree | Text) -> str:
         """What stands on a button: written choices as written, choices made from missteps worked out."""
         if isinstance(gives, tuple):
             return self.draw.text(gives, marks=False)
-        if not self.prepared.choices and letters_in(gives) <= self.draw.letters.keys() and is_formula(gives):
-            gives = as_tree(self.draw.worth(gives), decimal=bool(letters_in(gives) & self.draw.decimals))
+        if not self.prepared.choices and letters_of(gives) <= self.draw.letters.keys() and is_formula(gives):
+            gives = as_tree(self.draw.worth(gives), decimal=bool(letters_of(gives) & self.draw.decimals))
         shown = self.draw.show(gives)
         unit = self.draw.text(self.prepared.unit, marks=False)
         return f"{shown} {unit}" if unit else shown
@@ -217,7 +220,7 @@ class Making:
         sizes: list[tuple[Fraction, str]] = []
         for one in answers:
             worth = None
-            if one.tree is not None and letters_in(one.tree) <= self.draw.letters.keys():
+            if one.tree is not None and letters_of(one.tree) <= self.draw.letters.keys():
                 try:
                     worth = self.draw.worth(one.tree)
                 except Undefined:

@@ -54,7 +54,7 @@ def read_once(text: str, door: str = "formula") -> Tree:
 
     Where a lesson sets thousands apart, 150,000 is one number; a list has a space after its commas.
     """
-    if door == "formula":
+    if door == "formula" and "," in text:
         text = _THOUSANDS.sub(lambda found: found[0].replace(",", ""), text)
     return read(text, door)
 

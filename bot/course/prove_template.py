@@ -10,7 +10,7 @@ from bot.answers.given import accepting
 from bot.answers.judge import judge_by_reading
 from bot.course import figures
 from bot.course.chain import Problem, chain_faults
-from bot.course.draw import ATTEMPTS, Made, try_once
+from bot.course.draw import ATTEMPTS, Before, try_once
 from bot.course.faults import Fault
 from bot.course.item import Item, RunKind, runs
 from bot.course.lesson import HandsOn, Lesson, Template
@@ -88,7 +88,7 @@ class _Drawing:
         self.answers: Counter[str] = Counter()
         self.places: Counter[int] = Counter()
         # Where chance mixes the buttons, the same numbers make another item.
-        self.made: Made | None = None if self.template.recipe.form == "choice" else {}
+        self.before = Before(None if self.template.recipe.form == "choice" else {})
 
     def run(self, draws: int) -> None:
         seen: set[str] = set()
@@ -130,7 +130,7 @@ class _Drawing:
 
     def _draw(self, seed: int) -> Drawn | None:
         for attempt in range(ATTEMPTS):
-            found = try_once(self.course, self.prepared, seed, attempt, self.made)
+            found = try_once(self.course, self.prepared, seed, attempt, self.before)
             if isinstance(found, Drawn):
                 return found
             self.why[found.why] += 1
