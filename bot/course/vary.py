@@ -9,7 +9,7 @@ from typing import TypeAlias
 
 from bot.course.words import Worth, is_true, work_out, work_out_number
 from bot.maths.tree import Many, OneOf, Span, Tree, remembered
-from bot.maths.value import Undefined, value
+from bot.maths.value import Exact, Undefined, exact, fraction, value
 
 
 class EmptyRange(ArithmeticError):
@@ -94,24 +94,22 @@ def _from_span(span: Span, letters: Mapping[str, Worth], chance: Chance) -> Frac
     for place in out:
         if place <= chosen:
             chosen += 1
-    return low + chosen * step
+    return fraction(low + chosen * step)
 
 
-Places: TypeAlias = tuple[Fraction, Fraction, int, list[Fraction]]
+Places: TypeAlias = tuple[Exact, Exact, int, list[int]]
 """A range as its first number, its step, how many numbers it has, and the places of those left out, in order."""
 
 
 def _places(span: Span, letters: Mapping[str, Worth]) -> Places:
     low, high = _number(span.low, letters), _number(span.high, letters)
-    step = _number(span.step, letters) if span.step is not None else Fraction(1)
+    step = _number(span.step, letters) if span.step is not None else 1
     if step <= 0 or high < low:
         raise EmptyRange
-    count = int((high - low) / step) + 1
-    but = {_number(one, letters) for one in span.but}
+    count = int((high - low) // step) + 1
     # Numbers left out are few: stepping over them keeps the rest equally likely.
-    out = sorted(
-        place for one in but if (place := (one - low) / step).denominator == 1 and 0 <= place < count
-    )
+    left_out = {divmod(_number(one, letters) - low, step) for one in span.but}
+    out = sorted(int(place) for place, beside in left_out if not beside and 0 <= place < count)
     if count - len(out) <= 0:
         raise EmptyRange
     return low, step, count, out
@@ -126,14 +124,14 @@ def _same_places(span: Tree) -> Places | None:
         return None
 
 
-def _number(tree: Tree, letters: Mapping[str, Worth]) -> Fraction:
+def _number(tree: Tree, letters: Mapping[str, Worth]) -> Exact:
     constant = _constant(tree)
-    return work_out_number(tree, letters) if constant is None else constant
+    return exact(work_out_number(tree, letters)) if constant is None else constant
 
 
 @remembered
-def _constant(tree: Tree) -> Fraction | None:
+def _constant(tree: Tree) -> Exact | None:
     try:
-        return value(tree)
+        return exact(value(tree))
     except Undefined:
         return None

@@ -118,7 +118,7 @@ WORDS: Mapping[str, str] = {
 def work_out(tree: Tree, letters: Mapping[str, Worth]) -> Worth:
     """Work a formula out with the letters' numbers in. Raises Undefined where it has no value."""
     match tree:
-        case Letter(name) if isinstance(letters.get(name), tuple):
+        case Letter(name) if name in letters:
             return letters[name]
         case Listing(parts):
             return _together(tuple(work_out(part, letters) for part in parts))

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass, fields
 from fractions import Fraction
 from functools import cache
+from operator import is_
 from typing import Any, TypeAlias, TypeVar
 
 Found = TypeVar("Found")
@@ -320,16 +321,15 @@ def depth(tree: Tree) -> int:
 
 def number(value: Fraction | int, decimal: bool = False) -> Tree:
     """A tree that writes this number: a whole number, a fraction with a bar, or on wish an ending decimal."""
-    value = Fraction(value)
-    size = abs(value)
+    top, bottom = value.numerator, value.denominator
     one: Tree
-    if size.denominator == 1:
-        one = Number(size)
-    elif decimal and (places := ending_places(size)) is not None:
-        one = Number(size, places)
+    if bottom == 1:
+        one = Number(Fraction(abs(top)))
+    elif decimal and (places := ending_places(Fraction(value))) is not None:
+        one = Number(Fraction(abs(value)), places)
     else:
-        one = Divide(Number(Fraction(size.numerator)), Number(Fraction(size.denominator)), bar=True)
-    return Negative(one) if value < 0 else one
+        one = Divide(Number(Fraction(abs(top))), Number(Fraction(bottom)), bar=True)
+    return Negative(one) if top < 0 else one
 
 
 def ending_places(value: Fraction) -> int | None:
@@ -359,14 +359,13 @@ def rebuilt(tree: Tree, change: Callable[[Tree], Tree]) -> Tree:
     parts: list[Any] = []
     same = True
     for name in _names_of(type(tree)):  # type: ignore[arg-type]
-        part: Any = getattr(tree, name)
-        new = part
-        if isinstance(part, tuple):
-            new = tuple(one if type(one) in _NOT_TREES else change(one) for one in part)
-            if all(one is other for one, other in zip(part, new, strict=True)):
-                new = part
-        elif type(part) not in _NOT_TREES:
+        new = part = getattr(tree, name)
+        kind = type(part)
+        if kind is tuple:
+            new = tuple([one if type(one) in _NOT_TREES else change(one) for one in part])
+            same = same and all(map(is_, part, new))
+        elif kind not in _NOT_TREES:
             new = change(part)
-        same = same and new is part
+            same = same and new is part
         parts.append(new)
     return tree if same else type(tree)(*parts)

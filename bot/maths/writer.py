@@ -292,14 +292,16 @@ class Writer:
     # What each writing does in its own way ------------------------------------------------------------
 
     def number(self, number: Number) -> Shown:
-        if not number.places and number.value.denominator == 1 and number.value >= 0:
-            return Shown(str(number.value.numerator), ATOM)
-        if number.value.denominator != 1 and not number.places:
-            return self.shown_as("value", number.value)
+        worth = number.value
+        if not number.places:
+            if worth.denominator != 1:
+                return self.shown_as("value", worth)
+            if worth.numerator >= 0:
+                return Shown(str(worth.numerator), ATOM)
         if number.repeats:
-            return self.shown_as("decimal", number.value)
-        sign = self.minus if number.value < 0 else ""
-        return Shown(sign + decimal_digits(number.value, number.places), SIGNED if sign else ATOM)
+            return self.shown_as("decimal", worth)
+        sign = self.minus if worth.numerator < 0 else ""
+        return Shown(sign + decimal_digits(worth, number.places), SIGNED if sign else ATOM)
 
     def bar(self, left: Tree, right: Tree) -> Shown:
         raise NotImplementedError
