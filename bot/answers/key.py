@@ -62,4 +62,5 @@ class Judgement:
 
 def tells_of_pi(question: str) -> bool:
     """Whether a question names π or one of its usual values."""
-    return _PI.search(question) is not None
+    lower = question.lower()  # few questions hold any of these, and the pattern is slow to see that
+    return any(one in lower for one in ("π", "pi", "3.14", "22/7")) and _PI.search(question) is not None

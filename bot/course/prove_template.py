@@ -12,6 +12,7 @@ from bot.course import figures
 from bot.course.chain import Problem, chain_faults
 from bot.course.draw import ATTEMPTS, Before, try_once
 from bot.course.faults import Fault
+from bot.course.fill import mark_of
 from bot.course.item import Item, RunKind, runs
 from bot.course.lesson import HandsOn, Lesson, Template
 from bot.course.make_item import Drawn
@@ -91,7 +92,7 @@ class _Drawing:
         self.before = Before(None if self.template.recipe.form == "choice" else {})
 
     def run(self, draws: int) -> None:
-        seen: set[str] = set()
+        seen: set[tuple[object, ...]] = set()
         items: list[Drawn] = []
         checked: set[int] = set()
         for seed in range(draws):
@@ -99,7 +100,7 @@ class _Drawing:
             if drawn is None:
                 return
             items.append(drawn)
-            seen.add(_numbers_of(drawn))
+            seen.add(tuple(map(mark_of, drawn.draw.letters.values())))
             self._count(drawn.item)
             if id(drawn) not in checked:
                 checked.add(id(drawn))
@@ -111,7 +112,8 @@ class _Drawing:
         tried = sum(self.why.values()) + draws
         passed = tried - self.why["where"]
         report.kept, report.clashed = passed / tried, 1 - draws / passed
-        report.work = sum(_work(drawn.item) for drawn in items) / draws
+        works = {id(drawn): _work(drawn.item) for drawn in items}  # many draws are the very same item
+        report.work = sum(works[id(drawn)] for drawn in items) / draws
         if draws >= FEWEST:  # fewer say nothing of shares
             self._shares(draws)
             self._varied(items, draws)
@@ -187,11 +189,12 @@ class _Drawing:
                 f"The right button is always number {place + 1}.",
                 "Write `shuffle: yes`, or let another choice be right as well.",
             )
-        ask_shows = sum(_shows(drawn.item.ask, drawn.item.key.answer) for drawn in items) / draws
-        if ask_shows > 0.5 and not self.template.by_button and not isinstance(self.holder, HandsOn):
-            self.fault(
-                "answer-in-question", "The question shows its own answer.", "Leave the unknown a letter."
-            )
+        if not self.template.by_button and not isinstance(self.holder, HandsOn):
+            ask_shows = sum(_shows(drawn.item.ask, drawn.item.key.answer) for drawn in items) / draws
+            if ask_shows > 0.5:
+                self.fault(
+                    "answer-in-question", "The question shows its own answer.", "Leave the unknown a letter."
+                )
 
     def _count(self, item: Item) -> None:
         self.answers[item.key.answer] += 1
@@ -200,7 +203,6 @@ class _Drawing:
 
     def _check(self, drawn: Drawn) -> None:
         item = drawn.item
-        told = with_numbers(drawn)
         problems = [
             *answer_problems(item),
             *self._misstep_problems(item),
@@ -209,9 +211,9 @@ class _Drawing:
         ]
         for problem in problems:
             line = problem.line or self.template.line
-            self.fault(problem.kind, f"{problem.what}{told}", problem.fix, line, problem.shown)
+            self.fault(problem.kind, f"{problem.what}{with_numbers(drawn)}", problem.fix, line, problem.shown)
         if not isinstance(self.holder, HandsOn):
-            self._sizes(item, told)
+            self._sizes(drawn)
 
     def _misstep_problems(self, item: Item) -> Iterator[Problem]:
         """The checker may accept no misstep, and is asked which one it takes each to be."""
@@ -231,23 +233,24 @@ class _Drawing:
                 else:
                     self.report.unnamed[f"{misstep.name} taken for {wrong.misstep or wrong.verdict}"] += 1
 
-    def _sizes(self, item: Item, told: str) -> None:
+    def _sizes(self, drawn: Drawn) -> None:
+        item = drawn.item
         # Missteps may be large, the student's own number isn't.
         if len(item.key.answer) > TYPED and not item.choices:
             self.fault(
                 "long-answer",
-                f"`{item.key.answer}` is {len(item.key.answer)} characters to type{told}",
+                f"`{item.key.answer}` is {len(item.key.answer)} characters to type{with_numbers(drawn)}",
                 f"At most {TYPED}, or offer choices.",
             )
         if item.key.form == "choice" and len(item.choices) > 5:
-            self.fault("many-choices", f"{len(item.choices)} buttons are too many{told}", "At most five.")
+            self.fault("many-choices", f"{len(item.choices)} buttons are too many{with_numbers(drawn)}", "At most five.")
         if (
             item.choices
             and len({*item.choices} - {item.key.answer} - {m.answer for m in item.key.missteps}) > 1
         ):
             self.fault(
                 "choice-without-misstep",
-                f"More than one wrong button names no misstep{told}",
+                f"More than one wrong button names no misstep{with_numbers(drawn)}",
                 "Every wrong choice should be a misstep.",
             )
 
@@ -300,15 +303,13 @@ def _plain(worth: object) -> str:
     return "(" + ", ".join(str(one) for one in worth) + ")" if isinstance(worth, tuple) else str(worth)
 
 
-def _numbers_of(drawn: Drawn) -> str:
-    return repr(sorted((name, worth) for name, worth in drawn.draw.letters.items()))
-
-
 def _shows(text: str, answer: str) -> bool:
-    return any(run.kind is RunKind.MATHS and run.text.replace(",", "") == answer for run in runs(text))
+    return answer in text.replace(",", "") and any(
+        run.kind is RunKind.MATHS and run.text.replace(",", "") == answer for run in runs(text)
+    )
 
 
 def _work(item: Item) -> float:
     """A measure of difficulty: a line of the solution counts 1, an operation in it 1/2, fifteen words to read 1."""
-    lines = sum(1 + sum(sign in "+−×÷/" for sign in step.write) / 2 for step in item.steps)
+    lines = sum(1 + sum(map(step.write.count, "+−×÷/")) / 2 for step in item.steps)
     return lines + len(item.ask.split()) / 15
