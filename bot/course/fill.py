@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from fractions import Fraction
 from functools import cached_property
-from typing import Any, TypeVar
+from typing import Any, TypeAlias, TypeVar
 
 from bot.course.item import grouped
 from bot.course.prepared import Case, Slot, Text
@@ -35,8 +35,10 @@ from bot.maths.tree import (
 )
 from bot.maths.value import SHOWN_AS, Undefined, value
 
-
 Found = TypeVar("Found")
+_Found: TypeAlias = dict[tuple[object, ...], Any]
+"""By the question and the letters' marks."""
+
 
 @dataclass(frozen=True, slots=True)
 class Known:
@@ -45,7 +47,7 @@ class Known:
     Trees are told apart by identity: those that are known are kept, so that no other can take their place.
     """
 
-    trees: dict[int, tuple[Tree, tuple[str, ...], dict[tuple[object, ...], Any]]] = field(default_factory=dict)
+    trees: dict[int, tuple[Tree, tuple[str, ...], _Found]] = field(default_factory=dict)
     numbers: dict[tuple[str, object], Tree] = field(default_factory=dict)
     """The trees that write the letters' numbers."""
     answers: dict[int, Tree] = field(default_factory=dict)
@@ -110,7 +112,7 @@ class Draw:
 
     def _worked_out(self, tree: Tree, written: Tree) -> Tree:
         """Each `value(p q)` as its number: a decimal where its letters are shown so, and tidied like any number."""
-        if not _has_value(tree):
+        if type(tree) is Letter or type(tree) is Number or not _has_value(tree):
             return tree
         if isinstance(tree, Call) and tree.name == "value" and len(tree.parts) == 1:
             try:

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 
 from bot.answers.given import accepting
 from bot.answers.judge import judge_by_reading
+from bot.answers.key import Judgement, Key, Misstep
 from bot.course import figures
 from bot.course.chain import Problem, chain_faults
 from bot.course.draw import ATTEMPTS, Before, try_once
@@ -90,6 +91,7 @@ class _Drawing:
         self.places: Counter[int] = Counter()
         # Where chance mixes the buttons, the same numbers make another item.
         self.before = Before(None if self.template.recipe.form == "choice" else {})
+        self.judged: dict[Key, tuple[list[Problem], list[tuple[Misstep, Judgement]]]] = {}
 
     def run(self, draws: int) -> None:
         seen: set[tuple[object, ...]] = set()
@@ -204,8 +206,7 @@ class _Drawing:
     def _check(self, drawn: Drawn) -> None:
         item = drawn.item
         problems = [
-            *answer_problems(item),
-            *self._misstep_problems(item),
+            *self._key_problems(item),
             *chain_faults(item, self.template),
             *figure_problems(item, self.template.recipe.figure_line),
         ]
@@ -215,11 +216,15 @@ class _Drawing:
         if not isinstance(self.holder, HandsOn):
             self._sizes(drawn)
 
-    def _misstep_problems(self, item: Item) -> Iterator[Problem]:
-        """The checker may accept no misstep, and is asked which one it takes each to be."""
-        unit = f" {item.key.unit}" if item.key.form.startswith("quantity") else ""
-        for misstep in item.key.missteps:
-            wrong = judge_by_reading(misstep.answer + unit, item.key)
+    def _key_problems(self, item: Item) -> Iterator[Problem]:
+        """The checker has to take the answer, and may take no misstep; it is asked which one it says each is."""
+        judged = self.judged.get(item.key)
+        if judged is None:  # other numbers often make the same key
+            missteps = [(misstep, _judged(misstep, item.key)) for misstep in item.key.missteps]
+            judged = self.judged[item.key] = list(answer_problems(item)), missteps
+        problems, missteps = judged
+        yield from problems
+        for misstep, wrong in missteps:
             if wrong.verdict is Verdict.RIGHT or wrong.verdict is Verdict.FORM:
                 yield Problem(
                     f"misstep-accepted {misstep.name}",
@@ -243,7 +248,11 @@ class _Drawing:
                 f"At most {TYPED}, or offer choices.",
             )
         if item.key.form == "choice" and len(item.choices) > 5:
-            self.fault("many-choices", f"{len(item.choices)} buttons are too many{with_numbers(drawn)}", "At most five.")
+            self.fault(
+                "many-choices",
+                f"{len(item.choices)} buttons are too many{with_numbers(drawn)}",
+                "At most five.",
+            )
         if (
             item.choices
             and len({*item.choices} - {item.key.answer} - {m.answer for m in item.key.missteps}) > 1
@@ -253,6 +262,11 @@ class _Drawing:
                 f"More than one wrong button names no misstep{with_numbers(drawn)}",
                 "Every wrong choice should be a misstep.",
             )
+
+
+def _judged(misstep: Misstep, key: Key) -> Judgement:
+    unit = f" {key.unit}" if key.form.startswith("quantity") else ""
+    return judge_by_reading(misstep.answer + unit, key)
 
 
 def answer_problems(item: Item) -> Iterator[Problem]:

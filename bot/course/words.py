@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from fractions import Fraction
 from typing import TypeAlias
 
-from bot.maths.tree import Call, Letter, Listing, Tree, every, number, rebuilt, remembered
+from bot.maths.tree import Call, Letter, Listing, Number, Tree, every, number, rebuilt, remembered
 from bot.maths.value import Undefined, holds, value
 
 Worth: TypeAlias = Fraction | tuple[Fraction, ...]
@@ -142,7 +142,7 @@ def is_true(tree: Tree, letters: Mapping[str, Worth]) -> bool:
 
 def settled(tree: Tree, letters: Mapping[str, Worth]) -> Tree:
     """The tree with each of our words replaced by its number or list."""
-    if not _has_ours(tree):
+    if type(tree) is Letter or type(tree) is Number or not _has_ours(tree):
         return tree
     match tree:
         case Call(name, parts) if name in OURS:

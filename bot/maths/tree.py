@@ -326,7 +326,7 @@ def number(value: Fraction | int, decimal: bool = False) -> Tree:
     if bottom == 1:
         one = Number(Fraction(abs(top)))
     elif decimal and (places := ending_places(Fraction(value))) is not None:
-        one = Number(Fraction(abs(value)), places)
+        one = Number(abs(Fraction(value)), places)
     else:
         one = Divide(Number(Fraction(abs(top))), Number(Fraction(bottom)), bar=True)
     return Negative(one) if top < 0 else one

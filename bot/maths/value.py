@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import operator
 from collections.abc import Callable, Mapping
 from fractions import Fraction
 from typing import Any, TypeAlias
@@ -69,9 +70,9 @@ _SMALL = {n: Fraction(n) for n in range(-100, 1001)}
 
 def fraction(number: Exact) -> Fraction:
     """The same number as a Fraction; small whole ones aren't made anew."""
-    if type(number) is Fraction:
-        return number
-    return _SMALL.get(number) or Fraction(number)  # type: ignore[call-overload]
+    if isinstance(number, int):
+        return _SMALL.get(number) or Fraction(number)
+    return number
 
 
 def exact(number: Fraction) -> Exact:
@@ -94,8 +95,7 @@ def _quotient(tree: Divide, letters: Mapping[str, Bound]) -> Exact:
 
 
 def _divided(top: Exact, bottom: Exact) -> Exact:
-    # Two ints divided with a slash would be a float.
-    return exact(Fraction(top, bottom) if type(top) is int and type(bottom) is int else top / bottom)
+    return exact(Fraction(top, bottom))  # two ints divided with a slash would be a float
 
 
 def _mixed(tree: Mixed, letters: Mapping[str, Bound]) -> Exact:
@@ -220,14 +220,18 @@ def _call(name: str, parts: tuple[Tree, ...], letters: Mapping[str, Bound]) -> F
     raise Undefined("unbound", name)
 
 
-_SIGNS = {
-    "=": lambda one, other: one == other,
-    "≠": lambda one, other: one != other,
-    "<": lambda one, other: one < other,
-    "≤": lambda one, other: one <= other,
-    ">": lambda one, other: one > other,
-    "≥": lambda one, other: one >= other,
+_SIGNS: Mapping[str, Callable[[Exact, Exact], bool]] = {
+    "=": operator.eq,
+    "≠": operator.ne,
+    "<": operator.lt,
+    "≤": operator.le,
+    ">": operator.gt,
+    "≥": operator.ge,
 }
+
+
+def _compares(one: Exact, sign: str, other: Exact) -> bool:
+    return _SIGNS[sign](one, other)
 
 
 def holds(tree: Tree, letters: Mapping[str, Bound] | None = None) -> bool:
@@ -243,7 +247,5 @@ def holds(tree: Tree, letters: Mapping[str, Bound] | None = None) -> bool:
             return all(one == found[0] for one in found)
         case Compare(sides=sides, signs=signs) | Inequality(sides=sides, signs=signs):
             found = [_value(side, letters) for side in sides]
-            return all(
-                _SIGNS[sign](one, other) for one, sign, other in zip(found, signs, found[1:], strict=False)
-            )
+            return all(map(_compares, found, signs, found[1:]))
     raise Undefined("no-number", type(tree).__name__)
