@@ -55,7 +55,7 @@ coverage: test-setup
 
 # Ratios against named baselines in the same run; about ten minutes on two cores with nothing else running.
 bench: setup
-	@for part in chat evening checker pictures planner; do \
+	@for part in chat evening checker pictures planner proof; do \
 	  if [ -f tests/bench/$$part.py ]; then echo "== $$part"; $(PY) tests/bench/$$part.py || exit 1; fi; done
 
 agreement: setup

@@ -51,7 +51,6 @@ HANDS_ON_KEYS = (
     "safety",
 )
 PARTS = ("Card", "Worked example", "Second card", "Second worked example", "Missteps", "Items")
-NO_NUMBERS = Draw({}, {}, frozenset(), {})
 
 
 def read_lesson(source: Source, lesson: LessonId, n: int, unit: int, lists: Mapping[str, Rows]) -> Lesson:
@@ -285,7 +284,7 @@ def fixed_figure(source: Source, recipe: figures.Figure | None, line: int) -> Fi
     """A figure in which no number is drawn. One that can't be made into a picture is a fault, and so is a value
     that is no exact number."""
     try:
-        figure = fill_figure(recipe, NO_NUMBERS)
+        figure = fill_figure(recipe, Draw({}, {}, frozenset(), {}))
     except Undefined:
         source.fault(
             "figure-number",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import subprocess
 import sys
+from dataclasses import replace
 from pathlib import Path
 
 import msgspec
@@ -12,9 +13,10 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from support.courses import whole_course
 
-from bot.course.draw import draw
+from bot.course.draw import ATTEMPTS, Before, draw, draw_whole, prepared_of, try_once
 from bot.course.item import Item, RunKind, plain_text, runs
 from bot.course.load import load_with_faults
+from bot.course.make_item import Drawn
 from bot.course.prepare import prepare
 from bot.course.vary import Chance
 from bot.course.year import Course, NoSuchThing
@@ -64,6 +66,21 @@ def test_item_is_the_same_in_another_process() -> None:
         for seed in ("1", "2")
     }
     assert outputs == {f"{draw(COURSE, 'order-of-operations/rolls-and-a-jar', 90210)}\n"}
+
+
+@pytest.mark.parametrize("first", range(5))
+def test_draws_that_share_what_they_worked_out_are_those_drawn_one_by_one(first: int) -> None:
+    for name in TEMPLATES[first::25]:
+        template = COURSE.template(name)
+        prepared = prepared_of(COURSE, template)
+        before = Before(None if template.recipe.form == "choice" else {})
+        for seed in range(60):
+            attempts = (try_once(COURSE, prepared, seed, n, before) for n in range(ATTEMPTS))
+            shared = next(found for found in attempts if isinstance(found, Drawn))
+            alone = draw_whole(COURSE, template, seed)
+
+            assert alone.draw.letters == shared.draw.letters
+            assert replace(shared.item, seed=seed) == alone.item
 
 
 def test_chance_never_changes_between_releases() -> None:

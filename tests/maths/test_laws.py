@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import suppress
 from fractions import Fraction
 
 from hypothesis import given, settings
@@ -90,6 +91,19 @@ def _power(term: tuple[tuple[str, int | Fraction], ...], letters: dict[str, Frac
     for letter, n in term:
         product *= letters[letter] ** int(n)
     return product
+
+
+@given(expressions, st.fractions(-9, 9, max_denominator=7), st.integers(-9, 9))
+def test_a_value_is_a_fraction_even_where_all_that_makes_it_is_whole(tree: Tree, x: Fraction, y: int) -> None:
+    with suppress(Undefined):
+        assert type(value(tree, {"x": x, "y": Fraction(y)})) is Fraction
+
+
+@given(st.text("0123456789xyab+-−–×·÷/√π≤≥≠°=()., ", max_size=40))
+def test_signs_of_lessons_are_normal_the_short_way_as_the_long_way(text: str) -> None:
+    zero_width_space = "\u200b"  # is dropped, but nothing that lessons write holds one
+
+    assert normal(text) == normal(text + zero_width_space)
 
 
 @settings(max_examples=500)
