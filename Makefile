@@ -43,7 +43,7 @@ lint: setup
 
 # Coverage is a command of its own: to count every line would more than double the time of the tests.
 test: test-setup lint
-	@.venv/bin/evensum check-content --draws 60 --pictures 1
+	@.venv/bin/evensum check-content --draws 300 --pictures 5
 	@.venv/bin/pytest -n 2 --dist worksteal
 
 # Thousands of typed rows and every answer of the course worked out again: to count their lines takes minutes.
