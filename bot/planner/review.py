@@ -111,7 +111,7 @@ def _yesterday(table: Table, count: int) -> None:
     """What went wrong on the last school day comes first, as a fresh item of the same template; of many misses
     those that are worth most.
     """
-    room = max(2, count // YESTERDAY_SHARE)
+    room = max(1, count // YESTERDAY_SHARE)
     wrong = [(name, Why.COMEBACK) for name in table.history.unsolved]
     if table.history.days:
         wrong += [(name, Why.YESTERDAY) for name in _missed(table.history.days[-1])]

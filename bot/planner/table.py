@@ -47,12 +47,12 @@ FEW = 1.0
 MISSED = 1.5
 """How much more a skill counts that was always missed, against one that never was."""
 
-EVEN = 30.0
+EVEN = 33.0
 """How much more a skill counts whose unit was met in fewer items a skill than all units were: the power to which that
 ratio is raised, shared out over the items that the day holds. Else the last units of the year end with the least
 practice and are forgotten first, most where a day holds little.
 """
-FALTERING, OF_LATE, TAKEN_ON_TRUST = 9.0, 45, 5
+FALTERING, OF_LATE, TAKEN_ON_TRUST = 10.0, 25, 5
 """How much more a skill counts whose unit went right less often than all units did: e to this power for a share (0 to
 1) that lies below theirs; over how many school days, and with how many items as usual counted beside what came.
 """
