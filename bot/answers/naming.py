@@ -45,6 +45,8 @@ def grade_choice(text: str, key: Key) -> Finding:
     choices = [_as_read(one) for one in key.choices]
     if text.strip() in choices:
         return _is(text.strip() in wordings)
+    if any(c.isdigit() for c in text) and (picked := _spaced_otherwise(text, choices)) is not None:
+        return _is(picked in wordings)
     if letter is None and key.answer in key.choices and len(key.choices) <= 10:
         letter = "abcdefghij"[key.choices.index(key.answer)]
         lettered = True
@@ -65,6 +67,16 @@ def grade_choice(text: str, key: Key) -> Finding:
 
 def _as_read(wording: str) -> str:
     return small(normal(wording)).strip()
+
+
+_GAPS = regex(r"(?<!\d)\s+|\s+(?!\d)|(?<=\d),(?=\d{3}(?!\d))")
+
+
+def _spaced_otherwise(text: str, choices: list[str]) -> str | None:
+    """The one choice that differs from what was typed by spaces and thousands commas only: 9-4 for 9 − 4."""
+    typed = _GAPS.sub("", text)
+    found = [one for one in choices if _GAPS.sub("", one) == typed]
+    return found[0] if len(found) == 1 else None
 
 
 def _is(right: bool) -> Finding:

@@ -219,3 +219,25 @@ def test_every_kind_of_trouble_stands_in_the_table() -> None:
                     said.add(judge(typed.replace("\\n", "\n"), Key(expected, form, unit or None)).trouble)
 
     assert said <= set(table)
+
+
+@pytest.mark.parametrize(
+    ("typed", "answer", "choices", "verdict"),
+    [
+        ("9-4", "9 − 4", ("9 − 4", "4 − 9"), Verdict.RIGHT),
+        ("4 -9", "9 − 4", ("9 − 4", "4 − 9"), Verdict.WRONG),
+        ("2x+3", "2x + 3", ("2x + 3", "3x + 2"), Verdict.RIGHT),
+        ("1800", "1,800", ("1,800", "180", "18,000"), Verdict.RIGHT),
+        ("18000", "1,800", ("1,800", "180", "18,000"), Verdict.WRONG),
+        ("12", "1, 2", ("1, 2", "12", "2, 1"), Verdict.WRONG),
+    ],
+)
+def test_a_choice_may_be_typed_with_other_spaces_or_without_its_comma(
+    typed: str, answer: str, choices: tuple[str, ...], verdict: Verdict
+) -> None:
+    assert judge(typed, Key(answer, "choice", choices=choices)).verdict is verdict
+
+
+def test_two_digits_apart_are_not_the_choice_that_has_them_together() -> None:
+    key = Key("12", "choice", choices=("12", "1 and 2"))
+    assert judge("1 2", key).verdict is not Verdict.RIGHT

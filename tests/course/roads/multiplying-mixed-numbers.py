@@ -18,8 +18,8 @@ def _mixed(text):
 
 
 def as_one_fraction(w, k, b):
-    parts = len([part for whole in range(int(w)) for part in range(int(b))]) + k
-    return Fraction(int(parts), int(b))
+    """Parts counted one by one, for each whole and for what is over."""
+    return len([part for whole in range(int(w)) for part in range(int(b))]) + k
 
 
 def whole_times_mixed(n, w, k, b):
