@@ -8,7 +8,7 @@ from fractions import Fraction
 
 
 def gap_in_spreads(m, n, d):
-    """Half spreads laid off from the lower center until the higher one is reached."""
+    """Half spreads laid off from the lower centre until the higher one is reached."""
     at, halves = Fraction(m), 0
     while at < n:
         at, halves = at + Fraction(d) / 2, halves + 1
@@ -28,7 +28,7 @@ def where_boxes_overlap(b, d, q, s):
 
 def much_or_hardly_any(n, m, s):
     """Values evenly spread with that mean deviation: what share of one group lies within the other."""
-    low, high = ([center + s * step / 5 for step in range(-10, 11)] for center in (m, n))
+    low, high = ([centre + s * step / 5 for step in range(-10, 11)] for centre in (m, n))
     inside = sum(1 for value in low if min(high) <= value <= max(high))
     return "much" if inside > len(low) / 2 else "hardly at all"
 

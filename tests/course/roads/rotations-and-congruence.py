@@ -62,12 +62,12 @@ def not_congruent(choices):
 
 
 def sail_of_the_mill(ask):
-    """The point at the same distance from the center, at a right angle, on the side of the turn."""
-    center, tip = _points(ask)
-    arm = tip - center
+    """The point at the same distance from the centre, at a right angle, on the side of the turn."""
+    centre, tip = _points(ask)
+    arm = tip - centre
     side = 1 if "counterclockwise" in ask else -1
     return [
-        _written(center + complex(x, y))
+        _written(centre + complex(x, y))
         for x, y in itertools.product(range(-6, 7), repeat=2)
         if x * x + y * y == arm.real**2 + arm.imag**2
         and x * arm.real + y * arm.imag == 0

@@ -48,6 +48,6 @@ def area_after(p, k):
     return f"{sum(int(p) for _ in squares):,}"
 
 
-def from_another_center(ask, k):
-    corner, center = _points(ask)
-    return _written(_again(center, (corner[0] - center[0], corner[1] - center[1]), k))
+def from_another_centre(ask, k):
+    corner, centre = _points(ask)
+    return _written(_again(centre, (corner[0] - centre[0], corner[1] - centre[1]), k))
