@@ -89,6 +89,7 @@ class _Drawing:
         self.said: set[str] = set()
         self.answers: Counter[str] = Counter()
         self.places: Counter[int] = Counter()
+        self.missteps: Counter[str] = Counter()
         # Where chance mixes the buttons, the same numbers make another item.
         self.before = Before(None if self.template.recipe.form == "choice" else {})
         self.judged: dict[Key, tuple[list[Problem], list[tuple[Misstep, Judgement]]]] = {}
@@ -171,6 +172,13 @@ class _Drawing:
                 f"`where` keeps only {report.kept:.1%} of the draws.",
                 "Draw the numbers so that they fit by themselves, for instance c: a s + b.",
             )
+        for name in self.template.recipe.missteps:
+            if self.missteps[name] == 0:
+                self.fault(
+                    f"misstep-never {name}",
+                    f"The misstep {name} comes up in none of {draws} draws.",
+                    "It always gives what the answer or another misstep gives, or its case never holds.",
+                )
         fewest = FEWEST_STRINGS if self.holder.id in WARM_UPS else FEWEST
         if report.different < min(fewest, draws // 2):
             self.fault(
@@ -200,6 +208,7 @@ class _Drawing:
 
     def _count(self, item: Item) -> None:
         self.answers[item.key.answer] += 1
+        self.missteps.update(misstep.name for misstep in item.key.missteps)
         if item.key.answer in item.choices:
             self.places[item.choices.index(item.key.answer)] += 1
 
