@@ -13,6 +13,9 @@ from bot.maths.show import plain
 from bot.maths.tree import Call, Tree, letters_in, number
 from bot.maths.value import Undefined, value
 
+_NO_UNITS = frozenset("abcefijknopqruvwxyz")
+"""Letters that count something unknown, never a unit of its own as m, g, l, h, s, t and d do: 12 x is 12x."""
+
 
 def fill_figure(recipe: figures.Figure | None, draw_: Draw) -> Figure | None:
     """A figure with the numbers in; None where there is none."""
@@ -61,7 +64,9 @@ def _label(text: str, draw_: Draw) -> str:
     if text in ("unknown", "none", ""):
         return text
     before, _, last = text.rpartition(" ")
-    for maths, unit in ((text, ""), (before, last)):
+    for maths, unit in ((text, ""), (before, last if last not in _NO_UNITS else "")):
+        if not unit and maths != text:
+            break
         try:
             tree = read_once(maths)
         except Unreadable:

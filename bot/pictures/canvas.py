@@ -40,6 +40,15 @@ class Placed:
         )
 
 
+@dataclass(frozen=True, slots=True)
+class Stroke:
+    """A straight line through points, closed ones back to the first; 0 wide where only a fill was drawn."""
+
+    points: tuple[Point, ...]
+    width: float
+    ink: str
+
+
 @dataclass(slots=True)
 class Canvas:
     """What was drawn so far. `height` grows with what is drawn unless it is set at the end."""
@@ -48,6 +57,7 @@ class Canvas:
     height: float = 0.0
     marks: list[dict[str, object]] = field(default_factory=list)
     placed: list[Placed] = field(default_factory=list)
+    strokes: list[Stroke] = field(default_factory=list)
 
     def line(self, one: Point, other: Point, width: float = 2, ink: str = INK, dash: str = "") -> None:
         """A straight line."""
@@ -65,6 +75,7 @@ class Canvas:
     ) -> None:
         """A line through points, closed and filled on request. `fill` is a tint or a pattern: see picture.typ."""
         self._grow(max(y for _, y in points))
+        self.strokes.append(Stroke((*points, points[0]) if closed else tuple(points), width, ink))
         self.marks.append(
             {
                 "is": "shape",
@@ -196,11 +207,13 @@ class Canvas:
         ink: str = INK,
         bold: bool = False,
         plate: str = "",
+        halo: str = "",
         turned: bool = False,
     ) -> Placed:
         """A label whose box lies at `at`: across 0 begins there, 0.5 is centred, 1 ends there; down likewise.
 
-        `plate` is a fill that clears what lies below it. `turned` runs upwards.
+        `plate` is a fill that clears what lies below it; `halo` clears only a rim round the letters, so that a line
+        below can still be followed. `turned` runs upwards.
         """
         taken = room(label, size)
         if turned:
@@ -221,6 +234,7 @@ class Canvas:
                 "ink": ink,
                 "bold": bold,
                 "plate": plate,
+                "halo": halo,
                 "turned": turned,
             }
         )

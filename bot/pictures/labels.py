@@ -1,7 +1,8 @@
 """What is written in a picture: a label's text as it is set, and how much room it takes.
 
 "2 1/4 m" becomes a 2, a fraction with a bar, and an upright m; the x of "3x + 5" leans. A label is only ever handed
-on as data, so nothing in it can become markup.
+on as data, so nothing in it can become markup. Thousands stand apart as in the text of a lesson (1,250); in the data
+they don't, where a comma parts one label from the next.
 """
 
 from __future__ import annotations
@@ -14,6 +15,8 @@ from pathlib import Path
 import fontpkg_pt_sans as lettering
 from PIL import ImageFont
 
+from bot.course.item import grouped
+
 FONTS = Path(lettering.ROOT) / "files"
 SIZE = 16.0
 """Height of ordinary labels in points; a picture is 360 points wide, as a small phone."""
@@ -21,6 +24,7 @@ SIZE = 16.0
 _CAPITAL = 0.7  # height of a capital letter beside the font's size, from the font's own tables
 _FRACTION = 0.88  # size of the two numbers of a fraction beside the label's
 _FRACTION_GAP = 0.21  # from the bar to the numbers
+_DATE = re.compile(r"\d+/\d+/\d+")
 _UNITS = frozenset(["m", "g", "l", "L", "h", "s", "t", "d"])
 _TOKEN = re.compile(
     r"(?P<fraction>(?<![\w.,/])(?:\d+|[a-zA-Z])/(?:\d+|[a-zA-Z])(?![\w/]))"
@@ -52,12 +56,12 @@ def runs(label: str) -> tuple[Run, ...]:
         if token.lastgroup == "fraction" and _is_rate(label, token.start(), token[0]):
             continue
         if token.start() > at:
-            found.append(Run("text", label[at : token.start()]))
+            found.append(Run("text", _apart(label[at : token.start()])))
         at = token.end()
         match token.lastgroup:
             case "fraction":
                 top, _, below = token[0].partition("/")
-                found.append(Run("fraction", top, below))
+                found.append(Run("fraction", grouped(top), grouped(below)))
             case "power":
                 found.append(Run("power", token["power"].replace("-", "−")))
             case "letter":
@@ -65,8 +69,13 @@ def runs(label: str) -> tuple[Run, ...]:
             case _:
                 found.append(Run("text", "−"))
     if at < len(label):
-        found.append(Run("text", label[at:]))
+        found.append(Run("text", _apart(label[at:])))
     return tuple(found)
+
+
+def _apart(text: str) -> str:
+    """Thousands apart, but not in the year of a date."""
+    return text if _DATE.search(text) else grouped(text)
 
 
 def _is_word(label: str, at: int) -> bool:

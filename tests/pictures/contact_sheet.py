@@ -1,7 +1,7 @@
 """Draw figures and lay them out on sheets to be looked at: all samples, or the figures of the course.
 
     python tests/pictures/contact_sheet.py FOLDER [KIND ...]
-    python tests/pictures/contact_sheet.py FOLDER --course content [--draws 4] [KIND ...]
+    python tests/pictures/contact_sheet.py --course content [--draws 4] FOLDER [KIND ...]
 
 Writes sheet-01.png and so on into the folder, twelve figures a sheet, each with its alternative text below. With
 `--course` these are the figures of cards, and of some draws of each template, with the name of where they stand.
@@ -90,7 +90,7 @@ def main() -> None:
     asked.add_argument("kinds", nargs="*")
     asked.add_argument("--course", type=Path)
     asked.add_argument("--draws", type=int, default=4)
-    wanted = asked.parse_args()
+    wanted = asked.parse_intermixed_args()
     figures = of_the_course(wanted.course, wanted.draws) if wanted.course else samples()
     chosen = [one for one in figures if not wanted.kinds or one[1]["figure"] in wanted.kinds]
     count = contact_sheets(wanted.folder, chosen)

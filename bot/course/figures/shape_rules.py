@@ -33,6 +33,10 @@ def _composite(drawn: Drawn) -> Iterator[str]:
 def _triangle(drawn: Drawn) -> Iterator[str]:
     yield from between(drawn, "angles", 3, 3)
     yield from between(drawn, "corners", 3, 3)
+    if drawn.has("exterior") and drawn.text("right-angle") == "right":
+        yield "'exterior' is marked at the right corner; put the right angle elsewhere."
+    if drawn.has("exterior") and drawn.yes("squares"):
+        yield "'exterior' and 'squares' take the same room: one of them."
     sides = [leading_number(drawn.text(name)) for name in ("base", "left", "right")]
     known = [side for side in sides if side is not None]
     if any(side <= 0 for side in known):
@@ -71,8 +75,16 @@ def _angle(drawn: Drawn) -> Iterator[str]:
     yield from between(drawn, "names", 3, 3)
 
 
+def arms_at_a_point(arrangement: str, sizes: int) -> int:
+    """How many arms `angles` draws for so many sizes."""
+    return {"crossing": 4, "point": sizes}.get(arrangement, sizes + 1)
+
+
 def _angles(drawn: Drawn) -> Iterator[str]:
     sizes, arrangement = drawn.numbers("sizes"), drawn.text("arrangement")
+    arms = arms_at_a_point(arrangement, len(sizes))
+    if drawn.has("names") and len(drawn.labels("names")) != arms + 1:
+        yield f"'names' is the vertex and then an end for each of the {arms} arms; none leaves one bare."
     if arrangement == "crossing":
         if not 15 <= sizes[0] <= 165:
             yield f"'sizes' begins with the first angle of the crossing, 15 to 165; here it is {sizes[0]}."

@@ -53,6 +53,11 @@ SHAPES = (
             may("height", Holds.LABEL, "label of the height, drawn dashed"),
             may("angles", Holds.LABELS, "labels of the angles: left, right, top; none leaves one bare"),
             may("corners", Holds.LABELS, "names of the corners: left, right, top"),
+            may(
+                "exterior",
+                Holds.LABEL,
+                "label of the angle outside the right corner: the base is drawn on there",
+            ),
             pick("right-angle", "where the square corner is", "left", "right", "top", "none"),
             pick("equal-sides", "which sides carry equal marks", "two", "three", "none"),
             pick("squares", "draws a square on each side", *YES_NO),
@@ -145,6 +150,11 @@ SHAPES = (
                 "degrees, counterclockwise from the right (crossing: the first)",
             ),
             need("labels", Holds.LABELS, "what is written in each (crossing: four); none leaves one bare"),
+            may(
+                "names",
+                Holds.LABELS,
+                "the vertex, then the ends of the arms, counterclockwise from the right",
+            ),
         ),
         {"figure": "angles", "arrangement": "straight", "sizes": ["65", "115"], "labels": ["65°", "x"]},
     ),

@@ -12,11 +12,12 @@ from bot.course.figures.spoken_graphs import GRAPHS
 from bot.course.figures.spoken_parts import PARTS
 from bot.course.figures.spoken_shapes import SHAPES
 from bot.course.figures.telling import Telling
+from bot.course.item import grouped
 
 _TELL = {**PARTS, **SHAPES, **GRAPHS}
 
 
 def alt(figure: Figure, language: str = "en") -> str:
-    """The figure in words. It has to be in order (`check`)."""
+    """The figure in words, thousands apart as in the picture. It has to be in order (`check`)."""
     drawn = Drawn(figure)
-    return " ".join(_TELL[drawn.kind](drawn, Telling(language)))
+    return grouped(" ".join(_TELL[drawn.kind](drawn, Telling(language))))

@@ -65,6 +65,7 @@ def _triangle(drawn: Drawn, telling: Telling) -> Iterator[str]:
             yield telling.say(f"triangle.{name}", left=left, right=right, top=top)
     if drawn.has("equal-sides"):
         yield telling.say(f"triangle.equal.{drawn.text('equal-sides')}")
+    yield from telling.parts(drawn, exterior="triangle.exterior")
     if drawn.yes("squares"):
         yield telling.say("triangle.squares")
 
@@ -130,6 +131,9 @@ def _sort(degrees: float) -> str:
 
 def _angles(drawn: Drawn, telling: Telling) -> Iterator[str]:
     yield telling.say(f"angles.{drawn.text('arrangement')}", labels=telling.all(drawn.labels("labels")))
+    if drawn.has("names"):
+        vertex, *ends = drawn.labels("names")
+        yield telling.say("angles.names", vertex=telling.label(vertex), ends=telling.all(ends))
 
 
 def _parallel_lines(drawn: Drawn, telling: Telling) -> Iterator[str]:

@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from math import radians, sin
 
 from bot.course.figures.reading import BARE, Drawn
+from bot.course.figures.shape_rules import arms_at_a_point
 from bot.course.figures.telling import plain
 from bot.pictures.canvas import MARGIN, PENCIL, TEAL, WIDTH, Canvas, Point, bends, on_circle
 from bot.pictures.draw.shapes import in_opening
 
 _SMALL = 12.0
+_ARM = 140.0
 
 
 def angle(canvas: Canvas, drawn: Drawn) -> None:
@@ -62,42 +65,70 @@ def _protractor(canvas: Canvas, size: float) -> None:
             on_circle(at, radius - 1, degree),
             1.2 if degree % 5 == 0 else 0.7,
         )
-        if degree % 10 == 0:
-            x, y = on_circle(at, radius - 27, degree)
-            canvas.write(str(degree), (x, y - (8 if degree in (0, 180) else 0)), size=_SMALL)
-        if degree % 20 == 0:  # the second scale, for an arm that opens to the other side
-            x, y = on_circle(at, radius - 54, degree)
-            canvas.write(str(180 - degree), (x, y - (8 if degree in (0, 180) else 0)), size=_SMALL)
     canvas.arc(at, radius - 40, 0, 180, width=0.8, ink=PENCIL)
     canvas.line(at, on_circle(at, radius, 0), 3, TEAL)
     canvas.line(at, on_circle(at, radius + 14, size), 3, TEAL)
+    # Numbers come after the arms, or an arm at 60 would strike out the 60.
+    for degree in range(0, 181, 10):
+        lift = 8 if degree in (0, 180) else 0
+        x, y = on_circle(at, radius - 27, degree)
+        canvas.write(str(degree), (x, y - lift), size=_SMALL, halo="light")
+        if degree % 20 == 0:  # the second scale, for an arm that opens to the other side
+            x, y = on_circle(at, radius - 54, degree)
+            canvas.write(str(180 - degree), (x, y - lift), size=_SMALL, halo="light")
     canvas.disc(at, 4.5, width=0)
     canvas.height = low
 
 
 def angles(canvas: Canvas, drawn: Drawn) -> None:
-    """Angles side by side at one point."""
+    """Angles side by side at one point, as high as the arms and what is written at them."""
+    tried = Canvas()
+    left, top, right, bottom = _fan(tried, drawn, (WIDTH / 2, 0))
+    at = (WIDTH - (left + right) / 2, MARGIN - top)
+    _fan(canvas, drawn, at)
+    canvas.height = MARGIN - top + bottom
+
+
+def _fan(canvas: Canvas, drawn: Drawn, at: Point) -> tuple[float, float, float, float]:
+    """The arms, arcs and labels round a vertex; left, top, right and bottom of them all."""
     arrangement, labels = drawn.text("arrangement"), drawn.labels("labels")
     sizes = [float(size) for size in drawn.numbers("sizes")]
     if arrangement == "crossing":
         sizes = [sizes[0], 180 - sizes[0], sizes[0], 180 - sizes[0]]
-    arm = 140.0
-    full = {"right": 90, "straight": 180}.get(arrangement, 360)
-    below = full == 360
-    at = (WIDTH / 2 - (arm / 2 if full == 90 else 0), MARGIN + arm)
+    arms = [sum(sizes[:n]) for n in range(arms_at_a_point(arrangement, len(sizes)))]
+    ends = [on_circle(at, _ARM, direction) for direction in arms]
+    spots = [at, *ends]
+    for end in ends:
+        canvas.line(at, end, 2.4)
     start = 0.0
     for n, (size, label) in enumerate(zip(sizes, labels, strict=False)):
-        canvas.line(at, on_circle(at, arm, start), 2.4)
-        radius = 30 + (n % 2) * 8
+        radius = 30.0 + (n % 2) * 8
         if label != BARE:
-            in_opening(canvas, label, at, start, size, radius, arm + 10)
+            in_opening(canvas, label, at, start, size, radius, _ARM + 10)
+            spots += [on_circle(at, radius, start + size * k / 12) for k in range(13)]
         start += size
-    if not below:
-        canvas.line(at, on_circle(at, arm, full), 2.4)
-    if full == 90:
-        canvas.square_corner(at, on_circle(at, arm, 0), on_circle(at, arm, 90), 14)
+    if arrangement == "right":
+        canvas.square_corner(at, ends[0], ends[-1], 14)
     canvas.disc(at, 4, width=0)
-    canvas.height = at[1] + (arm if below else 8)
+    vertex, *names = drawn.labels("names") or [BARE] * (len(arms) + 1)
+    for name, direction, end in zip(names, arms, ends, strict=True):
+        if name != BARE:
+            canvas.off(name, end, on_circle((0, 0), 1, direction), gap=5)
+    if vertex != BARE:
+        canvas.off(vertex, at, on_circle((0, 0), 1, _widest(sizes, labels)), gap=7)
+    boxes = [((box.left, box.top), (box.right, box.bottom)) for box in canvas.placed]
+    xs, ys = zip(*spots, *(corner for box in boxes for corner in box), strict=True)
+    return min(xs), min(ys), max(xs), max(ys)
+
+
+def _widest(sizes: Sequence[float], labels: Sequence[str]) -> float:
+    """The direction into the widest opening in which nothing is written: the vertex's name has room there."""
+    around = [*sizes, 360 - sum(sizes)]
+    free = [n for n in range(len(around)) if n >= len(labels) or labels[n] == BARE]
+    widest = max(free, key=lambda n: around[n])
+    if around[widest] < 60:  # everything is written on: the name goes out past the last arc
+        widest = max(range(len(around)), key=lambda n: around[n])
+    return sum(around[:widest]) + around[widest] / 2
 
 
 def parallel_lines(canvas: Canvas, drawn: Drawn) -> None:

@@ -32,6 +32,16 @@ class Plane:
     wide: float
     tall: float
 
+    @property
+    def base(self) -> Fraction:
+        """The height at which the level axis lies: 0, or the edge nearest to it."""
+        return min(max(Fraction(0), self.low), self.high)
+
+    @property
+    def wall(self) -> Fraction:
+        """Where the upright axis stands: at 0, or at the edge nearest to it."""
+        return min(max(Fraction(0), self.left), self.right)
+
     def spot(self, x: Fraction | float, y: Fraction | float) -> Point:
         """The place of a point."""
         across = (float(x) - float(self.left)) / float(self.right - self.left)
@@ -61,6 +71,7 @@ def grid(canvas: Canvas, drawn: Drawn) -> None:
         canvas.arrow(plane.spot(*one), plane.spot(*other), 2.6, CLAY, 10)
     for one, other in by_twos(drawn.pairs("steps")):
         _slope_step(canvas, plane, one, other)
+    _numbers(canvas, drawn, plane, x_step, y_step)
     _points(canvas, plane, drawn)
 
 
@@ -74,7 +85,7 @@ def _plane(
     across: tuple[Fraction, Fraction, Fraction],
     up: tuple[Fraction, Fraction, Fraction],
 ) -> Plane:
-    """The grid with axes and numbers; squares stay square where both axes have one step and that fits."""
+    """The grid with its axes; squares stay square where both axes have one step and that fits."""
     (left, right, x_step), (low, high, y_step) = across, up
     labels = [room(plain(y), _SMALL).width for y in ticks(low, high, y_step)]
     side = max(labels) + 10 if left >= 0 else 12.0
@@ -93,24 +104,23 @@ def _plane(
         canvas.line(plane.spot(x, low), plane.spot(x, high), 1, FAINT)
     for y in ticks(low, high, y_step):
         canvas.line(plane.spot(left, y), plane.spot(right, y), 1, FAINT)
-    _axes(canvas, drawn, plane, x_step, y_step)
-    return plane
-
-
-def _axes(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_step: Fraction) -> None:
-    base = min(max(Fraction(0), plane.low), plane.high)
-    wall = min(max(Fraction(0), plane.left), plane.right)
+    base, wall = plane.base, plane.wall
     end, tip = plane.spot(plane.right, base), plane.spot(wall, plane.high)
     canvas.arrow(plane.spot(plane.left, base), (end[0] + 12, end[1]), 1.8)
     canvas.arrow(plane.spot(wall, plane.low), (tip[0], tip[1] - 12), 1.8)
+    return plane
+
+
+def _numbers(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_step: Fraction) -> None:
+    """The numbers and names of the axes. They come after the shapes, or a line through them would strike them out."""
+    base, wall = plane.base, plane.wall
+    end, tip = plane.spot(plane.right, base), plane.spot(wall, plane.high)
     every = _fitting(ticks(plane.left, plane.right, x_step), plane.wide, 7)
     for x in every:
         if x != wall or plane.left >= 0:
             spot = plane.spot(x, base)
             canvas.line((spot[0], spot[1] - 3), (spot[0], spot[1] + 3), 1.4)
-            canvas.write(
-                plain(x), (spot[0], spot[1] + 6), down=0, size=_SMALL, plate="paper" if plane.low < 0 else ""
-            )
+            canvas.write(plain(x), (spot[0], spot[1] + 6), down=0, size=_SMALL, halo="paper")
     tall_ones = ticks(plane.low, plane.high, y_step)
     gap = max(1, -(-20 * len(tall_ones) // int(plane.tall)))
     for y in tall_ones:
@@ -119,13 +129,7 @@ def _axes(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_step: 
         ):
             spot = plane.spot(wall, y)
             canvas.line((spot[0] - 3, spot[1]), (spot[0] + 3, spot[1]), 1.4)
-            canvas.write(
-                plain(y),
-                (spot[0] - 6, spot[1]),
-                across=1,
-                size=_SMALL,
-                plate="paper" if plane.left < 0 else "",
-            )
+            canvas.write(plain(y), (spot[0] - 6, spot[1]), across=1, size=_SMALL, halo="paper")
     x_name = drawn.text("x-name", "x")
     y_name = drawn.text("y-name", "y")
     if drawn.has("x-name"):
@@ -224,28 +228,58 @@ def _points(canvas: Canvas, plane: Plane, drawn: Drawn) -> None:
         _name(canvas, name, spot, spots)
 
 
+_PLACES = ((1, -1), (-1, -1), (1, 1), (-1, 1), (0, -1), (0, 1), (1, 0), (-1, 0))
+
+
 def _name(canvas: Canvas, name: str, spot: Point, spots: list[Point]) -> None:
-    """The name beside its dot, in the first of eight places where it meets nothing."""
+    """The name beside its dot, in the first of the places round it, near and a little farther, that are freest.
+
+    Writing and dots weigh most, then lines and sides of shapes, then the axes.
+    """
     taken = room(name)
     dots = [Placed("", x - 6, y - 6, x + 6, y + 6) for x, y in spots]
-    best = None
-    for dx, dy in ((1, -1), (-1, -1), (1, 1), (-1, 1), (0, -1), (0, 1), (1, 0), (-1, 0)):
-        x = spot[0] + dx * (9 + taken.width / 2)
-        y = spot[1] + dy * (10 + taken.height / 2)
-        box = Placed(
-            name,
-            x - taken.width / 2 - 1,
-            y - taken.height / 2 - 1,
-            x + taken.width / 2 + 1,
-            y + taken.height / 2 + 1,
-        )
-        fits = box.left > 4 and box.right < WIDTH - 4 and box.top > 4
-        if best is None and fits:
-            best = (x, y)
-        if fits and not any(box.meets(other) for other in [*canvas.placed, *dots]):
-            best = (x, y)
-            break
-    canvas.write(name, best or spot, plate="paper")
+    strokes = _strokes(canvas)
+
+    def cost(box: Placed) -> float:
+        if box.left <= 4 or box.right >= WIDTH - 4 or box.top <= 4:
+            return 1000
+        met = sum(10 for other in [*canvas.placed, *dots] if box.meets(other))
+        return met + sum(weight for one, other, weight in strokes if _passes(one, other, box))
+
+    choices = []
+    for farther in (0, 7):
+        for dx, dy in _PLACES:
+            x = spot[0] + dx * (9 + farther + taken.width / 2)
+            y = spot[1] + dy * (10 + farther + taken.height / 2)
+            half_wide, half_high = taken.width / 2 + 1, taken.height / 2 + 1
+            choices.append((Placed(name, x - half_wide, y - half_high, x + half_wide, y + half_high), (x, y)))
+    canvas.write(name, min(choices, key=lambda choice: cost(choice[0]))[1], halo="paper")
+
+
+def _strokes(canvas: Canvas) -> list[tuple[Point, Point, float]]:
+    """The straight pieces drawn so far but the grid's own lines, and how ill a name lies on each."""
+    return [
+        (one, other, 2.0 if stroke.width < 2 else 4.0)
+        for stroke in canvas.strokes
+        if stroke.ink != FAINT
+        for one, other in pairwise(stroke.points)
+    ]
+
+
+def _passes(one: Point, other: Point, box: Placed) -> bool:
+    """Whether a straight piece enters a box: what is left of it after cutting at the four sides isn't nothing."""
+    start, end = 0.0, 1.0
+    for a, b, low, high in (
+        (one[0], other[0], box.left, box.right),
+        (one[1], other[1], box.top, box.bottom),
+    ):
+        if a == b:
+            if not low < a < high:
+                return False
+            continue
+        near, far = sorted(((low - a) / (b - a), (high - a) / (b - a)))
+        start, end = max(start, near), min(end, far)
+    return start < end
 
 
 def scatter_plot(canvas: Canvas, drawn: Drawn) -> None:
@@ -254,6 +288,7 @@ def scatter_plot(canvas: Canvas, drawn: Drawn) -> None:
     left, right, x_step = _range(drawn, "x", [x for x, _ in points])
     low, high, y_step = _range(drawn, "y", [y for _, y in points])
     plane = _plane(canvas, drawn, (left, right, x_step), (low, high, y_step))
+    _numbers(canvas, drawn, plane, x_step, y_step)
     for point in points:
         canvas.disc(plane.spot(*point), 5, fill=CLAY, width=1.2)
     if drawn.has("line"):

@@ -139,18 +139,21 @@ def similar(canvas: Canvas, drawn: Drawn) -> None:
     """Two figures of one shape side by side, the one with the smaller base drawn smaller."""
     first, second = drawn.labels("first"), drawn.labels("second")
     names = drawn.labels("names") or ["", ""]
-    is_first_small = _smaller(first, second)
+    ratio = _ratio(first, second)
     shape = _similar_shape(drawn.text("shape"), first, second)
     outer = max(room(label).width for label in [*first, *second]) + 12
     triangle = drawn.text("shape") == "triangle"
     left_room = outer if triangle and len(first) > 2 else 4.0
     free = _FULL - 2 * (outer + left_room)
-    small, big = free * 0.38, free * 0.62
-    x = MARGIN + left_room
+    # The two widths share the room in the ratio of their sides; a tall shape is held by the height instead.
+    across, up = (max(point[k] for point in shape) - min(point[k] for point in shape) for k in (0, 1))
     high = 150.0
+    unit = min(free / across / (1 + ratio), high / up / max(1.0, ratio))
+    x = MARGIN + left_room + (free - unit * across * (1 + ratio)) / 2
     for n, labels in enumerate((first, second)):
-        wide = small if (n == 0) == is_first_small else big
-        spots = fit(shape, x, MARGIN + 6, wide, high if wide == big else high * 0.62)
+        scale = unit * (ratio if n == 1 else 1.0)
+        wide = scale * across
+        spots = fit(shape, x, MARGIN + 6, wide, scale * up)
         lowest = max(y for _, y in spots)
         spots = [(px, py + (MARGIN + 6 + high - lowest)) for px, py in spots]
         canvas.shape(spots, fill="shade" if n == 0 else "light", width=2.4)
@@ -171,15 +174,21 @@ def similar(canvas: Canvas, drawn: Drawn) -> None:
         x += wide + outer + left_room
 
 
-def _smaller(first: list[str], second: list[str]) -> bool:
-    """Whether the first is drawn smaller. Different units (a plan in cm, a room in m) count as well."""
-    sizes = {"mm": 0.001, "cm": 0.01, "in": 0.0254, "ft": 0.3048, "m": 1.0, "km": 1000.0}
+_MOST = 3.0  # a figure more than so many times as large leaves the other no room for its labels
+_METRES = {"mm": 0.001, "cm": 0.01, "in": 0.0254, "ft": 0.3048, "m": 1.0, "km": 1000.0}
+
+
+def _ratio(first: list[str], second: list[str]) -> float:
+    """How many times as long as the first the second is drawn: as true as the room allows.
+
+    Different units (a plan in cm, a room in m) count as well; where no side is known in both, the second is larger.
+    """
     for one, other in zip(first, second, strict=True):
         a, b = leading_number(one), leading_number(other)
-        if a is not None and b is not None:
-            unit_a, unit_b = (sizes.get(label.split()[-1], 1.0) for label in (one, other))
-            return float(a) * unit_a <= float(b) * unit_b
-    return True
+        if a and b:
+            unit_a, unit_b = (_METRES.get(label.split()[-1], 1.0) for label in (one, other))
+            return min(max(float(b) * unit_b / (float(a) * unit_a), 1 / _MOST), _MOST)
+    return 1.6
 
 
 def _similar_shape(kind: str, first: list[str], second: list[str]) -> list[Point]:

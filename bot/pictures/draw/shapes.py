@@ -11,6 +11,11 @@ from bot.pictures.labels import room
 
 _FULL = WIDTH - 2 * MARGIN
 _SIDE_ROOM = 34.0
+_FLAT, _FLAT_LEGS = (
+    0.2,
+    0.32,
+)  # height over base, and leg over leg: flatter ones leave no room for what is written
+_DRAWN_ON = 0.45  # how far a side runs on past its corner, in parts of the side
 
 
 def _known(label: str) -> float | None:
@@ -187,19 +192,32 @@ def triangle(canvas: Canvas, drawn: Drawn) -> None:
     if drawn.yes("squares"):
         ax, wide, high, ay = MARGIN + 84, _FULL - 176, 120.0, MARGIN + 96
     foot = (top[0], 0.0)
-    spots = fit([*points, foot] if drawn.has("height") else points, ax, ay, wide, high)
-    left, right, top = spots[:3]
+    drawn_on = (right[0] + _DRAWN_ON * (right[0] - left[0]), 0.0)
+    spots = fit(
+        [*points, foot if drawn.has("height") else right, drawn_on if drawn.has("exterior") else right],
+        ax,
+        ay,
+        wide,
+        high,
+    )
+    left, right, top, foot, drawn_on = spots
     if drawn.yes("squares"):
         for one, other in ((left, top), (top, right), (right, left)):
             out = (other[1] - one[1], one[0] - other[0])
             far = [(other[0] + out[0], other[1] + out[1]), (one[0] + out[0], one[1] + out[1])]
             canvas.shape([one, other, *far], fill="shade", width=1.8)
     canvas.shape([left, right, top], fill="light", width=2.4)
+    if drawn.has("exterior"):
+        canvas.line(right, drawn_on, 2.4)
+        outside = degrees(_direction(right, top))
+        in_opening(
+            canvas, drawn.text("exterior"), right, 0, outside, 26, hypot(right[0] - top[0], right[1] - top[1])
+        )
     if drawn.has("right-angle"):
         at = {"left": (left, right, top), "right": (right, left, top), "top": (top, left, right)}
         canvas.square_corner(*at[drawn.text("right-angle")], 12)
     if drawn.has("height"):
-        _height(canvas, drawn.text("height"), top, spots[3], left, right)
+        _height(canvas, drawn.text("height"), top, foot, left, right)
     sides = {"base": (right, left), "left": (left, top), "right": (top, right)}
     for name, (one, other) in sides.items():
         if drawn.has(name):
@@ -278,10 +296,10 @@ def _right_triangle(
 ) -> tuple[Point, Point, Point]:
     if corner == "top":
         if left and right:
-            slope = min(max(left / right, 0.5), 2.0)
+            slope = min(max(left / right, _FLAT_LEGS), 1 / _FLAT_LEGS)
         elif base and (leg := left or right) and base > leg:
             rest = sqrt(base**2 - leg**2)
-            slope = min(max((left or rest) / (right or rest), 0.5), 2.0)
+            slope = min(max((left or rest) / (right or rest), _FLAT_LEGS), 1 / _FLAT_LEGS)
         else:
             slope = 0.75
         long = hypot(slope, 1)
@@ -291,7 +309,7 @@ def _right_triangle(
         base = sqrt(slanted**2 - upright**2)
     if not upright and base and slanted and slanted > base:
         upright = sqrt(slanted**2 - base**2)
-    high = min(max(upright / base, 0.35), 1.8) if upright and base else 0.7
+    high = min(max(upright / base, _FLAT), 2.6) if upright and base else 0.7
     return (0, 0), (1, 0), (0 if corner == "left" else 1, high)
 
 
