@@ -259,6 +259,11 @@ class Canvas:
         reach = gap + _reach(taken, out)
         return self.write(label, (at[0] + out[0] * reach, at[1] + out[1] * reach), size=size, plate=plate)
 
+    def is_taken(self, label: str, at: Point) -> bool:
+        """Whether a label written with its middle there would meet one that is written already."""
+        tried = Canvas(self.width).write(label, at)
+        return any(tried.meets(other) for other in self.placed)
+
     def square_corner(self, corner: Point, one: Point, other: Point, size: float = 11) -> None:
         """The small square that marks a right angle at a corner, between the ways to two points."""
         a, b = _toward(corner, one, size), _toward(corner, other, size)

@@ -6,7 +6,7 @@ import re
 from collections import Counter
 from io import BytesIO
 from itertools import combinations, pairwise
-from math import dist, isclose
+from math import atan2, degrees, dist, isclose
 from xml.etree import ElementTree
 
 import pytest
@@ -16,9 +16,10 @@ from PIL import Image, ImageChops
 
 from bot.course.figures import KINDS, Holds, alt, check
 from bot.course.figures.reading import several
-from bot.pictures.canvas import Placed
+from bot.pictures.canvas import Canvas, Placed
 from bot.pictures.draw import DRAW
-from bot.pictures.figures import CannotDraw, draw, png, svg
+from bot.pictures.figures import CannotDraw, draw, png, sheet, svg
+from bot.pictures.typeset import typeset
 
 MARGIN_PIXELS = 12
 
@@ -234,6 +235,173 @@ def test_a_number_has_six_places_after_the_point_in_a_chart_and_no_more():
     assert check({**chart, "number": "0.0000032"}) != []
 
 
+def labels(canvas):
+    return ["".join(run[1] for run in mark["runs"]) for mark in canvas.marks if mark["is"] == "label"]
+
+
+def test_thousands_stand_apart_as_in_the_text():
+    assert "12,500" in labels(draw({"figure": "table", "rows": [["sacks", "12500"], ["jars", "7"]]}))
+    assert "2,000" in labels(draw({"figure": "grid", "x": "0..2000 step 500", "y": "0..4"}))
+    assert "12,500" in alt({"figure": "table", "rows": [["sacks", "12500"], ["jars", "7"]]})
+
+
+@pytest.mark.parametrize("degrees", ["30", "60", "120", "125"])
+def test_no_number_of_a_protractor_lies_under_an_arm(degrees):
+    marks = draw({"figure": "angle", "degrees": degrees, "label": "none", "protractor": "yes"}).marks
+    arms = [n for n, mark in enumerate(marks) if mark.get("ink") == "teal"]
+    numbers = [n for n, mark in enumerate(marks) if mark["is"] == "label"]
+
+    assert len(arms) == 2 and len(numbers) == 29
+    assert max(arms) < min(numbers)
+    assert {marks[n]["halo"] for n in numbers} == {"light"}
+
+
+def test_no_axis_number_lies_under_a_line():
+    marks = draw(
+        {"figure": "grid", "x": "-6..6", "y": "-6..6", "line": "y = x", "through": "(2, 0), (2, 3)"}
+    ).marks
+    lines = [n for n, mark in enumerate(marks) if mark.get("width") == 2.8]
+    numbers = [n for n, mark in enumerate(marks) if mark["is"] == "label" and mark["runs"][0][0] == "text"]
+
+    assert len(lines) == 2 and max(lines) < min(numbers)
+    assert {marks[n]["halo"] for n in numbers} == {"paper"}
+
+
+def test_a_halo_keeps_a_line_off_the_letters():
+    def pixels(halo):
+        canvas = Canvas()
+        canvas.line((20, 40), (340, 40), 6)
+        canvas.write("8", (180, 40), size=30, halo=halo)
+        image = opened(typeset("picture.typ", sheet(canvas.finish())))
+        return [image.getpixel((x, 120)) for x in range(490, 590)]
+
+    light = [sum(min(pixel) > 220 for pixel in pixels(halo)) for halo in ("", "paper")]
+
+    assert light[0] == 0 < light[1]
+
+
+def meets_a_line(box, points):
+    """Whether one of two hundred points along each piece lies in the box."""
+    return any(
+        box.left < a[0] + (b[0] - a[0]) * k / 200 < box.right
+        and box.top < a[1] + (b[1] - a[1]) * k / 200 < box.bottom
+        for a, b in pairwise(points)
+        for k in range(201)
+    )
+
+
+def test_the_name_of_a_corner_stands_off_the_sides():
+    corners = ["(1, 1)", "(4, 1)", "(1, 4)", "(-3, -2)"]
+    figure = {
+        "figure": "grid",
+        "x": "-5..5",
+        "y": "-5..5",
+        "polygons": [corners],
+        "points": ", ".join(corners),
+        "names": "A, B, C, D",
+    }
+    canvas = draw(figure)
+    polygon = next(mark["at"] for mark in canvas.marks if mark.get("fill") == "shade-clear")
+
+    for placed in canvas.placed:
+        if placed.label in ("A", "B", "C", "D"):
+            assert not meets_a_line(placed, [*polygon, polygon[0]])
+
+
+def test_lines_stand_at_every_step_where_numbers_do_not():
+    canvas = draw({"figure": "grid", "x": "-14..14 step 1", "y": "0..60 step 5"})
+    upright = {
+        mark["at"][0][0]
+        for mark in canvas.marks
+        if mark.get("ink") == "faint" and mark["at"][0][0] == mark["at"][1][0]
+    }
+    level = [
+        mark for mark in canvas.marks if mark.get("ink") == "faint" and mark["at"][0][1] == mark["at"][1][1]
+    ]
+
+    assert (len(upright), len(level)) == (29, 13)
+
+
+def test_angles_at_a_point_take_as_much_height_as_their_arms():
+    def high(sizes, names="B, A, D, C"):
+        figure = {"figure": "angles", "arrangement": "point", "sizes": sizes, "labels": "a, b, none"}
+        return draw({**figure, "names": names}).height
+
+    assert high("46, 38, 276") < 220 < 300 < high("120, 120, 120")
+
+
+def test_arms_at_a_point_carry_their_names():
+    figure = {
+        "figure": "angles",
+        "arrangement": "point",
+        "sizes": "46, 38, 276",
+        "labels": "46°, 38°, none",
+        "names": "B, A, D, C",
+    }
+    placed = {one.label: one for one in draw(figure).placed}
+
+    assert placed["A"].left > placed["D"].left > placed["C"].left > placed["B"].left
+    assert placed["C"].top < placed["D"].top < placed["A"].top
+    assert "The vertex is B. The arms, counterclockwise from the right, end at A, D, C." in alt(figure)
+    assert check({**figure, "names": "B, A, C"}) != []
+
+
+@pytest.mark.parametrize(("second", "times"), [("12, 9", 3), ("6, 4.5", 1.5), ("40, 30", 3), ("2, 1.5", 0.5)])
+def test_similar_figures_are_drawn_in_their_ratio_as_far_as_room_allows(second, times):
+    first, other = shapes(
+        draw({"figure": "similar", "shape": "rectangle", "first": "4, 3", "second": second})
+    )
+
+    assert isclose((other[1][0] - other[0][0]) / (first[1][0] - first[0][0]), times, rel_tol=0.01)
+    assert isclose((other[0][1] - other[2][1]) / (first[0][1] - first[2][1]), times, rel_tol=0.01)
+
+
+def test_a_flat_right_triangle_is_drawn_to_scale():
+    left, right, top = shapes(
+        draw({"figure": "triangle", "base": "20 m", "left": "5 m", "right-angle": "left"})
+    )[0]
+
+    assert isclose(dist(left, right) / dist(left, top), 4, rel_tol=0.01)
+
+
+def test_an_exterior_angle_is_as_large_as_the_two_far_ones():
+    canvas = draw({"figure": "triangle", "angles": "50°, none, 60°", "exterior": "unknown"})
+    (_, right, top), drawn_on = shapes(canvas)[0], canvas.marks[1]["at"]
+    outside = degrees(atan2(right[1] - top[1], top[0] - right[0]))
+
+    assert drawn_on[0] == right and drawn_on[1][0] > right[0] and drawn_on[1][1] == right[1]
+    assert isclose(outside, 110, abs_tol=0.5)
+    assert "past the right corner" in alt({"figure": "triangle", "base": "4 m", "exterior": "x"})
+
+
+@pytest.mark.parametrize("a", range(25, 91, 13))
+@pytest.mark.parametrize("b", range(25, 91, 13))
+def test_labels_of_an_exterior_angle_do_not_meet(a, b):
+    figure = {
+        "figure": "triangle",
+        "angles": f"{a}°, none, {b}°",
+        "corners": "A, C, B",
+        "exterior": "unknown",
+    }
+
+    assert overlaps(draw(figure)) == []
+
+
+@pytest.mark.parametrize("second", ["1", "3", "5", "95", "99"])
+def test_labels_of_a_double_number_line_stand_side_by_side(second):
+    figure = {
+        "figure": "double-number-line",
+        "top": f"0, {second}%, 100%",
+        "bottom": "0, unknown, 60",
+        "at": f"0, {second}, 100",
+    }
+    canvas = draw(figure)
+    top = [placed for placed in canvas.placed if placed.label.endswith("%") or placed.label == "0"]
+
+    assert overlaps(canvas) == []
+    assert len({placed.bottom for placed in top if placed.top < 40}) == 1
+
+
 LONG = {
     "triangle": {
         "base": "128.5 cm",
@@ -325,6 +493,11 @@ def test_any_label_can_be_set(text):
     assert png(figure)[:4] == b"\x89PNG"
 
 
+def together(text):
+    """Thousands no longer apart."""
+    return re.sub(r"(?<=\d),(?=\d{3})", "", text)
+
+
 def told(sample):
     """Numbers of a figure that have to be heard: those of labels and lists, not where something is read off."""
     for field in KINDS[sample["figure"]].fields:
@@ -332,13 +505,15 @@ def told(sample):
         if value is None or (sample["figure"], field.name) in READ_OFF:
             continue
         if field.holds in (Holds.LABEL, Holds.LABELS, Holds.EXPRESSION):
-            yield from re.findall(r"\d+(?:[./]\d+)?", " ".join(several(value)))
+            yield from re.findall(r"\d+(?:[./]\d+)?", together(" ".join(several(value))))
         if field.holds is Holds.ROWS:
-            yield from re.findall(r"\d+(?:[./]\d+)?", " ".join(cell for row in value for cell in row))
+            yield from re.findall(
+                r"\d+(?:[./]\d+)?", together(" ".join(cell for row in value for cell in row))
+            )
         if field.holds in (Holds.POINT_LIST, Holds.POINT_ROWS):
             yield from (number for number in re.findall(r"\d+", str(value)) if number != "0")
         if field.holds in (Holds.NUMBER, Holds.NUMBERS) and sample["figure"] not in COUNTED:
-            yield from re.findall(r"\d+", " ".join(several(value)))
+            yield from re.findall(r"\d+", together(" ".join(several(value))))
 
 
 COUNTED = {
@@ -371,7 +546,7 @@ READ_OFF = {
 
 
 def test_every_number_of_a_figure_is_heard(sample):
-    said = re.sub(r"(?<=\d),(?=\d{3})", "", alt(sample))
+    said = together(alt(sample))
     heard = set(re.findall(r"\d+(?:[./]\d+)?", said)) | set(re.findall(r"\d+", said))
 
     assert [number for number in told(sample) if number not in heard] == []

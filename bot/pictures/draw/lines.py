@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from fractions import Fraction
 from itertools import pairwise
+from statistics import fmean
 
 from bot.course.figures.curves import solutions
 from bot.course.figures.reading import Drawn
@@ -196,7 +197,8 @@ def double_number_line(canvas: Canvas, drawn: Drawn) -> None:
     xs = [place(at) for at in places]
     head = room(drawn.text("top-name"), _SMALL).height + 12 if drawn.has("top-name") else 0
     tall = max(room(label).height for label in top)
-    y = MARGIN + head + 7 + tall + 34 * max(levels := _stagger(top, xs))
+    above, below = _spread(top, xs), _spread(bottom, xs)
+    y = MARGIN + head + 7 + tall + _stub(above, xs)
     lower = y + 30
     if drawn.has("top-name"):
         canvas.write(drawn.text("top-name"), (MARGIN, MARGIN), across=0, down=0, size=_SMALL)
@@ -204,20 +206,32 @@ def double_number_line(canvas: Canvas, drawn: Drawn) -> None:
         canvas.arrow((_LEFT - 12, line_y), (_RIGHT + _OVER, line_y))
     for x in xs:
         canvas.line((x, y - 6), (x, lower + 6), 1.6)
-    below = _stagger(bottom, xs)
-    for i, x in enumerate(xs):
-        canvas.write(top[i], (x, y - 11 - 26 * levels[i]), down=1)
-        canvas.write(bottom[i], (x, lower + 11 + 26 * below[i]), down=0)
+    for labels, spots, edge, way in ((top, above, y, -1), (bottom, below, lower, 1)):
+        stub = _stub(spots, xs)
+        for label, x, spot in zip(labels, xs, spots, strict=True):
+            if stub:
+                canvas.line((x, edge + 6 * way), (spot, edge + (6 + stub) * way), 1.2)
+            canvas.write(label, (spot, edge + (11 + stub) * way), down=1 if way < 0 else 0)
     if drawn.has("bottom-name"):
         canvas.write(drawn.text("bottom-name"), (MARGIN, canvas.height + 8), across=0, down=0, size=_SMALL)
 
 
-def _stagger(labels: list[str], xs: list[float]) -> list[int]:
-    """0 for labels on the line, 1 for those that step aside so that neighbours don't touch."""
-    levels, ends = [], [-1e9, -1e9, -1e9]
-    for label, x in zip(labels, xs, strict=True):
-        half = room(label).width / 2
-        level = next((n for n in range(3) if ends[n] + 6 <= x - half), 2)
-        ends[level] = x + half
-        levels.append(level)
-    return levels
+def _spread(labels: Sequence[str], xs: Sequence[float]) -> list[float]:
+    """Where labels stand that would touch above their ticks: as near to them as side by side allows."""
+    halves = [room(label).width / 2 for label in labels]
+    gaps = [0.0, *(a + b + 7 for a, b in pairwise(halves))]
+    before = [sum(gaps[: n + 1]) for n in range(len(gaps))]
+    # With the gaps taken off, labels have to come in order; those that don't share their mean.
+    pools: list[list[float]] = []
+    for x, shift in zip(xs, before, strict=True):
+        pools.append([x - shift])
+        while len(pools) > 1 and fmean(pools[-2]) > fmean(pools[-1]):
+            pools[-2:] = [pools[-2] + pools[-1]]
+    spots = [fmean(pool) for pool in pools for _ in pool]
+    least, most = MARGIN / 2 + halves[0], WIDTH - MARGIN / 2 - halves[-1] - before[-1]
+    return [min(max(spot, least), most) + shift for spot, shift in zip(spots, before, strict=True)]
+
+
+def _stub(spots: Sequence[float], xs: Sequence[float]) -> float:
+    """How long the lines are that lead from ticks to labels: none where every label stands at its tick."""
+    return 12.0 if any(abs(spot - x) > 3 for spot, x in zip(spots, xs, strict=True)) else 0.0

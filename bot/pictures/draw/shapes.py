@@ -15,7 +15,7 @@ _FLAT, _FLAT_LEGS = (
     0.2,
     0.32,
 )  # height over base, and leg over leg: flatter ones leave no room for what is written
-_DRAWN_ON = 0.45  # how far a side runs on past its corner, in parts of the side
+_DRAWN_ON = 0.38  # how far a side runs on past its corner, in parts of the side
 
 
 def _known(label: str) -> float | None:
@@ -192,6 +192,8 @@ def triangle(canvas: Canvas, drawn: Drawn) -> None:
     if drawn.yes("squares"):
         ax, wide, high, ay = MARGIN + 84, _FULL - 176, 120.0, MARGIN + 96
     foot = (top[0], 0.0)
+    if drawn.has("exterior"):
+        ax, wide = MARGIN + 24, _FULL - 48
     drawn_on = (right[0] + _DRAWN_ON * (right[0] - left[0]), 0.0)
     spots = fit(
         [*points, foot if drawn.has("height") else right, drawn_on if drawn.has("exterior") else right],
@@ -200,7 +202,9 @@ def triangle(canvas: Canvas, drawn: Drawn) -> None:
         wide,
         high,
     )
-    left, right, top, foot, drawn_on = spots
+    # What is flat lies at the top of its room, not in the middle of an empty one.
+    lift = 0.0 if drawn.yes("squares") else min(y for _, y in spots) - ay
+    left, right, top, foot, drawn_on = ((x, y - lift) for x, y in spots)
     if drawn.yes("squares"):
         for one, other in ((left, top), (top, right), (right, left)):
             out = (other[1] - one[1], one[0] - other[0])
@@ -348,13 +352,22 @@ def _corner_labels(canvas: Canvas, drawn: Drawn, points: list[Point]) -> None:
     angles, names = drawn.labels("angles"), drawn.labels("corners")
     middle = (sum(p[0] for p in points) / len(points), sum(p[1] for p in points) / len(points))
     for n, corner in enumerate(points):
-        before, after = points[n - 1], points[(n + 1) % len(points)]
+        if angles and angles[n] != BARE:
+            angle_label(canvas, angles[n], corner, points[n - 1], points[(n + 1) % len(points)])
+    for n, corner in enumerate(points):
         if names and names[n] != BARE:
             length = hypot(corner[0] - middle[0], corner[1] - middle[1]) or 1
             out = ((corner[0] - middle[0]) / length, (corner[1] - middle[1]) / length)
-            canvas.off(names[n], corner, out, gap=6)
-        if angles and angles[n] != BARE:
-            angle_label(canvas, angles[n], corner, before, after)
+            if drawn.has("exterior") and n < 2:
+                out = (0.0, 1.0)  # the base runs on there
+            away = room(names[n])
+            reach = abs(out[0]) * away.width / 2 + abs(out[1]) * away.height / 2
+            gap = 6.0
+            while gap < 40 and canvas.is_taken(
+                names[n], (corner[0] + out[0] * (gap + reach), corner[1] + out[1] * (gap + reach))
+            ):
+                gap += 4
+            canvas.off(names[n], corner, out, gap=gap)
 
 
 def angle_label(canvas: Canvas, label: str, corner: Point, one: Point, other: Point) -> None:
@@ -365,7 +378,13 @@ def angle_label(canvas: Canvas, label: str, corner: Point, one: Point, other: Po
     arm = min(
         hypot(one[0] - corner[0], one[1] - corner[1]), hypot(other[0] - corner[0], other[1] - corner[1])
     )
-    in_opening(canvas, label, corner, start, (end - start) % 360, 20, 0.55 * arm)
+    size = (end - start) % 360
+    # The bisector meets the line between the two ends there; a label has to stay on this side of it.
+    across = hypot(one[0] - corner[0], one[1] - corner[1]) + hypot(other[0] - corner[0], other[1] - corner[1])
+    middle, need = radians(start + size / 2), room(label)
+    wall = 2 * arm * (across - arm) / (across or 1) * cos(radians(size / 2))
+    reach = abs(cos(middle)) * need.width / 2 + abs(sin(middle)) * need.height / 2 + 7
+    in_opening(canvas, label, corner, start, size, 20, max(0.55 * arm, wall - reach))
 
 
 def in_opening(
@@ -381,10 +400,11 @@ def in_opening(
         for arm in (radians(start), radians(start + size)):
             reach = abs(sin(arm)) * need.width / 2 + abs(cos(arm)) * need.height / 2 + 4
             far = max(far, reach / sin(radians(size) / 2))
-    if far > most:
+    spot = on_circle(at, far, start + size / 2)
+    if far > most or canvas.is_taken(label, spot):
         canvas.off(label, at, (-cos(middle), sin(middle)), gap=5)
     else:
-        canvas.write(label, on_circle(at, far, start + size / 2))
+        canvas.write(label, spot)
 
 
 def _direction(corner: Point, point: Point) -> float:
