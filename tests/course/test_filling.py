@@ -68,7 +68,14 @@ def test_thousands_set_apart_are_one_number(small: Path, typed: str, shown: str)
 
 @pytest.mark.parametrize(
     ("label", "shown"),
-    [("x + p", "x + {p}"), ("p x + f", "{p}x + {f}"), ("p - x", "{p} − x"), ("p m", "{p} m"), ("x", "x")],
+    [
+        ("x + p", "x + {p}"),
+        ("p x + f", "{p}x + {f}"),
+        ("p - x", "{p} − x"),
+        ("p m", "{p} m"),
+        ("p x", "{p}x"),
+        ("x", "x"),
+    ],
 )
 def test_a_label_with_a_sum_gets_its_numbers(small: Path, label: str, shown: str) -> None:
     course = changed(

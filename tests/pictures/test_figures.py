@@ -290,6 +290,17 @@ def meets_a_line(box, points):
     )
 
 
+def test_the_name_of_a_point_on_a_line_stands_off_it():
+    name = "one and a half"
+    figure = {"figure": "grid", "x": "0..6", "y": "0..36 step 4", "points": "(3, 4.5)", "names": name}
+    canvas = draw({**figure, "through": "(0, 0), (6, 9)"})
+    line = next(mark["at"] for mark in canvas.marks if mark.get("width") == 2.8)
+    placed = next(one for one in canvas.placed if one.label == name)
+
+    # Two points are left for letters that reach below the line of writing.
+    assert not meets_a_line(Placed("", placed.left, placed.top - 2, placed.right, placed.bottom + 2), line)
+
+
 def test_the_name_of_a_corner_stands_off_the_sides():
     corners = ["(1, 1)", "(4, 1)", "(1, 4)", "(-3, -2)"]
     figure = {
@@ -306,6 +317,15 @@ def test_the_name_of_a_corner_stands_off_the_sides():
     for placed in canvas.placed:
         if placed.label in ("A", "B", "C", "D"):
             assert not meets_a_line(placed, [*polygon, polygon[0]])
+
+
+@pytest.mark.parametrize("spot", ["(-1, 0)", "(-2, -1)", "(2, -1)", "(-1, 3)", "(0, 0)", "(-1, -4)"])
+def test_no_dot_lies_on_a_number_of_an_axis(spot):
+    canvas = draw({"figure": "grid", "x": "-9..9", "y": "-9..9", "points": spot})
+    dot = next(mark for mark in canvas.marks if mark["is"] == "disc")
+    (x, y), r = dot["at"], dot["radius"]
+
+    assert not [one.label for one in canvas.placed if one.meets(Placed("", x - r, y - r, x + r, y + r))]
 
 
 def test_lines_stand_at_every_step_where_numbers_do_not():
@@ -494,8 +514,8 @@ def test_any_label_can_be_set(text):
 
 
 def together(text):
-    """Thousands no longer apart."""
-    return re.sub(r"(?<=\d),(?=\d{3})", "", text)
+    """Thousands no longer apart; a list as it is."""
+    return re.sub(r"(?<=\d),(?=\d{3})", "", text) if isinstance(text, str) else text
 
 
 def told(sample):
@@ -505,7 +525,7 @@ def told(sample):
         if value is None or (sample["figure"], field.name) in READ_OFF:
             continue
         if field.holds in (Holds.LABEL, Holds.LABELS, Holds.EXPRESSION):
-            yield from re.findall(r"\d+(?:[./]\d+)?", together(" ".join(several(value))))
+            yield from re.findall(r"\d+(?:[./]\d+)?", " ".join(several(together(value))))
         if field.holds is Holds.ROWS:
             yield from re.findall(
                 r"\d+(?:[./]\d+)?", together(" ".join(cell for row in value for cell in row))
@@ -513,7 +533,7 @@ def told(sample):
         if field.holds in (Holds.POINT_LIST, Holds.POINT_ROWS):
             yield from (number for number in re.findall(r"\d+", str(value)) if number != "0")
         if field.holds in (Holds.NUMBER, Holds.NUMBERS) and sample["figure"] not in COUNTED:
-            yield from re.findall(r"\d+", together(" ".join(several(value))))
+            yield from re.findall(r"\d+", " ".join(several(together(value))))
 
 
 COUNTED = {

@@ -12,9 +12,10 @@ from bot.course.figures.reading import Drawn, by_twos
 from bot.course.figures.scales import nice_step, outward, ticks
 from bot.course.figures.telling import plain
 from bot.pictures.canvas import CLAY, FAINT, INK, MARGIN, TEAL, WIDTH, Canvas, Placed, Point
-from bot.pictures.labels import room
+from bot.pictures.labels import Room, room
 
 _SMALL = 14.0
+_DOT = 5.5
 _LINES = 21  # at most so many grid lines each way
 _CURVE = 60  # pieces of a curve
 
@@ -71,7 +72,7 @@ def grid(canvas: Canvas, drawn: Drawn) -> None:
         canvas.arrow(plane.spot(*one), plane.spot(*other), 2.6, CLAY, 10)
     for one, other in by_twos(drawn.pairs("steps")):
         _slope_step(canvas, plane, one, other)
-    _numbers(canvas, drawn, plane, x_step, y_step)
+    _numbers(canvas, drawn, plane, x_step, y_step, [plane.spot(*point) for point in drawn.pairs("points")])
     _points(canvas, plane, drawn)
 
 
@@ -111,8 +112,13 @@ def _plane(
     return plane
 
 
-def _numbers(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_step: Fraction) -> None:
-    """The numbers and names of the axes. They come after the shapes, or a line through them would strike them out."""
+def _numbers(
+    canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_step: Fraction, dots: Sequence[Point]
+) -> None:
+    """The numbers and names of the axes. They come after the shapes, or a line through them would strike them out.
+
+    A number that a dot would cover stands on the other side of its axis.
+    """
     base, wall = plane.base, plane.wall
     end, tip = plane.spot(plane.right, base), plane.spot(wall, plane.high)
     every = _fitting(ticks(plane.left, plane.right, x_step), plane.wide, 7)
@@ -120,7 +126,18 @@ def _numbers(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_ste
         if x != wall or plane.left >= 0:
             spot = plane.spot(x, base)
             canvas.line((spot[0], spot[1] - 3), (spot[0], spot[1] + 3), 1.4)
-            canvas.write(plain(x), (spot[0], spot[1] + 6), down=0, size=_SMALL, halo="paper")
+            taken = room(plain(x), _SMALL)
+            down = 6 + taken.height / 2
+            over = plane.low < 0 and _only_first_is_covered(
+                dots, (spot[0], spot[1] + down), (spot[0], spot[1] - down), taken
+            )
+            canvas.write(
+                plain(x),
+                (spot[0], spot[1] - 6 if over else spot[1] + 6),
+                down=1 if over else 0,
+                size=_SMALL,
+                halo="paper",
+            )
     tall_ones = ticks(plane.low, plane.high, y_step)
     gap = max(1, -(-20 * len(tall_ones) // int(plane.tall)))
     for y in tall_ones:
@@ -129,7 +146,18 @@ def _numbers(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_ste
         ):
             spot = plane.spot(wall, y)
             canvas.line((spot[0] - 3, spot[1]), (spot[0] + 3, spot[1]), 1.4)
-            canvas.write(plain(y), (spot[0] - 6, spot[1]), across=1, size=_SMALL, halo="paper")
+            taken = room(plain(y), _SMALL)
+            out = 6 + taken.width / 2
+            over = plane.left < 0 and _only_first_is_covered(
+                dots, (spot[0] - out, spot[1]), (spot[0] + out, spot[1]), taken
+            )
+            canvas.write(
+                plain(y),
+                (spot[0] + 6 if over else spot[0] - 6, spot[1]),
+                across=0 if over else 1,
+                size=_SMALL,
+                halo="paper",
+            )
     x_name = drawn.text("x-name", "x")
     y_name = drawn.text("y-name", "y")
     if drawn.has("x-name"):
@@ -140,6 +168,18 @@ def _numbers(canvas: Canvas, drawn: Drawn, plane: Plane, x_step: Fraction, y_ste
         canvas.write(y_name, (MARGIN / 2, MARGIN / 2), across=0, down=0, size=_SMALL)
     elif y_name:
         canvas.write(y_name, (tip[0] + 10, tip[1] - 6), across=0, size=_SMALL)
+
+
+def _only_first_is_covered(dots: Sequence[Point], one: Point, other: Point, taken: Room) -> bool:
+    """Whether a dot lies on what is written with its middle at the first place, and none at the other."""
+
+    def covered(at: Point) -> bool:
+        return any(
+            abs(x - at[0]) < taken.width / 2 + _DOT and abs(y - at[1]) < taken.height / 2 + _DOT
+            for x, y in dots
+        )
+
+    return covered(one) and not covered(other)
 
 
 def _fitting(all_ticks: list[Fraction], wide: float, gap: float) -> list[Fraction]:
@@ -223,7 +263,7 @@ def _points(canvas: Canvas, plane: Plane, drawn: Drawn) -> None:
     names = drawn.labels("names")
     spots = [plane.spot(*point) for point in drawn.pairs("points")]
     for spot in spots:
-        canvas.disc(spot, 5.5, fill=CLAY, width=1.6)
+        canvas.disc(spot, _DOT, fill=CLAY, width=1.6)
     for name, spot in zip(names, spots, strict=False):
         _name(canvas, name, spot, spots)
 
@@ -244,10 +284,12 @@ def _name(canvas: Canvas, name: str, spot: Point, spots: list[Point]) -> None:
         if box.left <= 4 or box.right >= WIDTH - 4 or box.top <= 4:
             return 1000
         met = sum(10 for other in [*canvas.placed, *dots] if box.meets(other))
-        return met + sum(weight for one, other, weight in strokes if _passes(one, other, box))
+        # Some letters reach below the line of writing, and a line has a width.
+        wider = Placed("", box.left - 2, box.top - 2, box.right + 2, box.bottom + 4)
+        return met + sum(weight for one, other, weight in strokes if _passes(one, other, wider))
 
     choices = []
-    for farther in (0, 7):
+    for farther in (0, 7, 15):
         for dx, dy in _PLACES:
             x = spot[0] + dx * (9 + farther + taken.width / 2)
             y = spot[1] + dy * (10 + farther + taken.height / 2)
@@ -288,7 +330,7 @@ def scatter_plot(canvas: Canvas, drawn: Drawn) -> None:
     left, right, x_step = _range(drawn, "x", [x for x, _ in points])
     low, high, y_step = _range(drawn, "y", [y for _, y in points])
     plane = _plane(canvas, drawn, (left, right, x_step), (low, high, y_step))
-    _numbers(canvas, drawn, plane, x_step, y_step)
+    _numbers(canvas, drawn, plane, x_step, y_step, [plane.spot(*point) for point in points])
     for point in points:
         canvas.disc(plane.spot(*point), 5, fill=CLAY, width=1.2)
     if drawn.has("line"):
