@@ -394,6 +394,16 @@ def test_an_exterior_angle_is_as_large_as_the_two_far_ones():
     assert "past the right corner" in alt({"figure": "triangle", "base": "4 m", "exterior": "x"})
 
 
+def test_the_label_of_a_flat_angle_stands_off_the_side_across():
+    canvas = draw({"figure": "triangle", "angles": "15°, 20°, unknown"})
+    left, right, _ = shapes(canvas)[0]
+    asked = next(one for one in canvas.placed if one.label == "unknown")
+
+    assert not meets_a_line(
+        Placed("", asked.left, asked.top - 4, asked.right, asked.bottom + 4), [left, right]
+    )
+
+
 @pytest.mark.parametrize("a", range(25, 91, 13))
 @pytest.mark.parametrize("b", range(25, 91, 13))
 def test_labels_of_an_exterior_angle_do_not_meet(a, b):

@@ -383,8 +383,8 @@ def angle_label(canvas: Canvas, label: str, corner: Point, one: Point, other: Po
     across = hypot(one[0] - corner[0], one[1] - corner[1]) + hypot(other[0] - corner[0], other[1] - corner[1])
     middle, need = radians(start + size / 2), room(label)
     wall = 2 * arm * (across - arm) / (across or 1) * cos(radians(size / 2))
-    reach = abs(cos(middle)) * need.width / 2 + abs(sin(middle)) * need.height / 2 + 7
-    in_opening(canvas, label, corner, start, size, 20, max(0.55 * arm, wall - reach))
+    reach = abs(cos(middle)) * need.width / 2 + abs(sin(middle)) * need.height / 2 + 5
+    in_opening(canvas, label, corner, start, size, 20, wall - reach)
 
 
 def in_opening(
