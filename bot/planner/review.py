@@ -109,12 +109,14 @@ def _pinned(table: Table, count: int) -> None:
 
 def _yesterday(table: Table, count: int) -> None:
     """What went wrong on the last school day comes first, as a fresh item of the same template; of many misses
-    those that are worth most.
+    those that are worth most. After a test there is room for two even on a small day: it may show much at once.
     """
-    room = max(1, count // YESTERDAY_SHARE)
+    days = table.history.days
+    tested = bool(days) and any(item.part is Part.TEST for item in days[-1].items)
+    room = max(2 if tested else 1, count // YESTERDAY_SHARE)
     wrong = [(name, Why.COMEBACK) for name in table.history.unsolved]
-    if table.history.days:
-        wrong += [(name, Why.YESTERDAY) for name in _missed(table.history.days[-1])]
+    if days:
+        wrong += [(name, Why.YESTERDAY) for name in _missed(days[-1])]
     misses = [(table.open[name], why) for name, why in wrong if name in table.open]
     for template, why in sorted(misses, key=lambda miss: -worth_of(table, miss[0])):
         if room == 0 or len(table.picked) >= count or is_picked(table, template):

@@ -26,7 +26,7 @@ OWN_STUDENTS: dict[str, type] = {
     "linked": held_out.Linked,
     "log-odds": held_out.LogOdds,
 }
-"""The last four judge only: nothing is tuned on them."""
+"""The last four judge only, but for the weights that even units out: for those all six were looked at."""
 NEEDED = ("study", "attempt", "known_share")
 
 
