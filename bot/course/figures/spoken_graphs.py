@@ -179,7 +179,8 @@ def _scatter_plot(drawn: Drawn, telling: Telling) -> Iterator[str]:
 def _table(drawn: Drawn, telling: Telling) -> Iterator[str]:
     yield telling.say("table")
     for n, row in enumerate(drawn.rows("rows"), 1):
-        cells = [telling.label(cell) if cell else telling.say("tape.empty") for cell in row]
+        # An author leaves a cell empty by a blank between quotes.
+        cells = [telling.label(cell) if cell.strip() else telling.say("tape.empty") for cell in row]
         yield telling.say("table.row", n=n, cells=", ".join(cells))
 
 
