@@ -13,7 +13,7 @@ from bot.chat.samples import SAMPLES
 from bot.chat.typography import HYPHEN, SPACE, held_together, typographic
 from bot.chat.words import languages, words_for
 from bot.maths.normal import LONGEST, normal
-from bot.messages import CopyTen, FactsSheet, ItemShown
+from bot.messages import CopyTen, FactsSheet, HandsOnShown, ItemShown
 from bot.vocabulary import ChatId, DayId, ItemId, Part, Verdict
 
 
@@ -155,6 +155,24 @@ def test_what_was_typed_keeps_its_quotes_and_a_lesson_does_not() -> None:
 
     assert "it's 7" in said.text and "What’s" in said.text
     assert "Isn’t it?" in shown.text and shown.buttons[0][0].label == "it isn’t"
+
+
+def test_the_line_of_safety_has_the_quotes_of_the_task_below_it() -> None:
+    shown = render(
+        HandsOnShown(
+            to=ChatId(1),
+            day=DayId(3),
+            title="A long string",
+            idea="Don't pull.",
+            materials=("string",),
+            checklist=("It hangs.",),
+            safety="Don't run with it.",
+            answers=1,
+        ),
+        "en",
+    )
+
+    assert "Don’t run with it." in shown.text and "Don’t pull." in shown.text
 
 
 def test_the_next_line_never_begins_with_the_space_behind_a_bar() -> None:

@@ -242,3 +242,15 @@ def test_what_is_to_be_read_off_is_not_said_outright():
     assert "125" not in alt({"figure": "angle", "degrees": "125", "label": "none", "protractor": "yes"})
     assert "2x" not in alt({"figure": "grid", "x": "-5..5", "y": "-5..5", "line": "y = 2x - 1"})
     assert "14" not in alt({"figure": "clock", "hour": "14", "minute": "40"})
+
+
+def test_a_point_on_a_side_is_no_corner():
+    cut_triangle = {
+        "figure": "composite",
+        "corners": [["0", "0"], ["10", "0"], ["4", "7"], ["4/3", "7/3"]],
+        "sides": ["unknown", "none", "10 ft", "5 ft"],
+    }
+    assert alt(cut_triangle) == (
+        "A figure with 3 corners. Its sides in order: to the right not given, slanting no label, "
+        "slanting 10 ft, straight on 5 ft."
+    )

@@ -306,7 +306,7 @@ def nothing_to_practise(words: Words, m: NothingToPractise) -> Rendered:
 @renders(HandsOnShown)
 def hands_on_shown(words: Words, m: HandsOnShown) -> Rendered:
     """What to do, with what, a checklist; a line of safety first where there is one."""
-    safety = words("hands-on-safety", safety=m.safety) if m.safety else Text()
+    safety = words("hands-on-safety", safety=from_content(m.safety)) if m.safety else Text()
     needs = words("hands-on-needs", things=", ".join(m.materials)) if m.materials else Text()
     checklist = join([plain("☐ ") + from_content(line) for line in m.checklist], "\n")
     return say(

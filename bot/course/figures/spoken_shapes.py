@@ -28,11 +28,20 @@ def _area_model(drawn: Drawn, telling: Telling) -> Iterator[str]:
 
 def _composite(drawn: Drawn, telling: Telling) -> Iterator[str]:
     corners = drawn.pairs("corners")
+    # A point where two sides run straight on parts the lengths of one side; nobody sees a corner there.
+    flat = [
+        (x - before_x) * (next_y - y) == (y - before_y) * (next_x - x)
+        for (before_x, before_y), (x, y), (next_x, next_y) in zip(
+            corners[-1:] + corners[:-1], corners, corners[1:] + corners[:1], strict=True
+        )
+    ]
     sides = []
-    for (x, y), (next_x, next_y), label in zip(
-        corners, corners[1:] + corners[:1], drawn.labels("sides"), strict=True
+    for (x, y), (next_x, next_y), label, straight_on in zip(
+        corners, corners[1:] + corners[:1], drawn.labels("sides"), flat, strict=True
     ):
-        if x != next_x and y != next_y:
+        if straight_on:
+            way = "straight-on"
+        elif x != next_x and y != next_y:
             way = "slanted"
         elif y == next_y:
             way = "right" if next_x > x else "left"
@@ -41,7 +50,7 @@ def _composite(drawn: Drawn, telling: Telling) -> Iterator[str]:
         sides.append(
             telling.say("composite.side", way=telling.say(f"composite.{way}"), label=telling.label(label))
         )
-    yield telling.say("composite", count=len(corners), sides=", ".join(sides))
+    yield telling.say("composite", count=flat.count(False), sides=", ".join(sides))
     labels = drawn.labels("cut-labels")
     for n in range(len(drawn.pairs("cuts")) // 2):
         if labels and labels[n] != BARE:

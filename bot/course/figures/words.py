@@ -88,6 +88,7 @@ ENGLISH: Mapping[str, str] = {
     "composite.up": "up",
     "composite.down": "down",
     "composite.slanted": "slanting",
+    "composite.straight-on": "straight on",
     "composite.cut": "A dashed line inside is labelled {label}.",
     "composite.cut.bare": "A dashed line cuts the inside.",
     "triangle": "A triangle.",
