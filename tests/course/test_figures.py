@@ -229,7 +229,10 @@ HEARD = [
     ({"figure": "rectangle", "width": "4 m", "height": "unknown"}, "width 4 m, height not given"),
     ({"figure": "balance", "left": "3x + 5", "right": "26"}, "On the left: 3x + 5. On the right: 26."),
     ({"figure": "dot-plot", "data": "7, 7, 8"}, "2 dots at 7, 1 dot at 8"),
-    ({"figure": "table", "rows": " , tram | children,  "}, "Row 1: empty, tram. Row 2: children, empty."),
+    (
+        {"figure": "table", "rows": [[" ", "tram"], ["children", " "]]},
+        "Row 1: empty, tram. Row 2: children, empty.",
+    ),
 ]
 
 
